@@ -1,0 +1,3 @@
+/** The plan room's public face. */
+export type * from "./document";
+export * from "./types";

@@ -1,0 +1,17 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "engine",
+          environment: "node",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/browser/**"],
+          testTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});

@@ -1,0 +1,2 @@
+/** The geometry room's public face. */
+export { collinearTolerance, convexHull } from "./hull";

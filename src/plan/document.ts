@@ -45,7 +45,8 @@ export type StepDocument = MayLeaveOut<
   Step,
   "absent" | "parts" | "bow" | "loads" | "peopleUnder" | "setDown" | "craneHolds" | "chocked" | "braced" | "readings"
 >;
-export type WalkwayDocument = MayLeaveOut<Walkway, "width" | "lane">;
+/** A width is given or left out: null is not its default. */
+export type WalkwayDocument = MayLeaveOut<Omit<Walkway, "width">, "lane"> & { readonly width?: number };
 export type SlabDocument = MayLeaveOut<Slab, "joints">;
 export type BayDocument = MayLeaveOut<Omit<Bay, "walkways" | "slab">, "obstacles" | "noFootZones"> & {
   readonly walkways?: readonly WalkwayDocument[];

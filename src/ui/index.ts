@@ -1,0 +1,3 @@
+/** The ui room's public face. */
+export { cssVariablesResolver, theme, useColours } from "./theme";
+export * from "./tokens";

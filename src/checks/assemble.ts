@@ -20,7 +20,7 @@ export function stepReportOf(plan: Plan, step: Step, answers: Answers = computed
     certificates: answers.certificates(plan, step),
     strength: answers.strength(plan, step),
     margins: answers.margins(plan, step),
-    verdict: null,
+    verdict: "pending",
     findings: [],
     notChecked: [],
   };
@@ -40,7 +40,7 @@ export function layoutReportOf(plan: Plan, layout: Layout, answers: Answers = co
 export function reportOf(plan: Plan, answers: Answers = computed): Report {
   const steps = plan.steps.map((step) => stepReportOf(plan, step, answers));
   const layouts = plan.layouts.map((layout) => layoutReportOf(plan, layout, answers));
-  return { verdict: null, pending: true, steps, layouts, findings: [], notChecked: [] };
+  return { verdict: "pending", pending: true, steps, layouts, findings: [], notChecked: [] };
 }
 
 /** All findings of a report's plan, worst first; works while bounds are pending. */

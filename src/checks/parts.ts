@@ -18,7 +18,7 @@ export const known = <Value>(value: Value): Part<Value> => ({ status: "known", v
 export const pending = <Value>(last: Value | null = null): Part<Value> => ({ status: "pending", last });
 export const failed = <Value>(why: string): Part<Value> => ({ status: "failed", why });
 /** The value of a known part; null while pending or failed. */
-export const valueOf = <Value>(part: Part<Value>): Value | null => (part.status === "known" ? part.value : null);
+export const knownValue = <Value>(part: Part<Value>): Value | null => (part.status === "known" ? part.value : null);
 
 /** Errors, weights and loads that bring an extreme about; left out = 0, or 1 for factors. Keys as the result file has them. */
 export interface Witness {

@@ -3,16 +3,21 @@
 import type { FindingCode, LayoutId, Placement, StandId, StepId } from "../plan";
 import type { LayoutParts, StepParts } from "./parts";
 
-/** From worst to best. Pending is none of these: it never counts as `holds`. */
+/** What a finished check says, from worst to best. */
 export type Verdict = "fails" | "unknown" | "close" | "holds";
-export const verdictsWorstFirst: readonly Verdict[] = ["fails", "unknown", "close", "holds"];
+
+/**
+ * A verdict while the report is being computed. `pending`: nothing found against it so far, but a part that the check
+ * needs has not come yet. It never counts as `holds`; the command line, which waits for every part, never sees it.
+ */
+export type VerdictSoFar = Verdict | "pending";
 
 /** The unit of a finding's two numbers; "1" for a ratio or a slope. */
 export type FindingUnit = "1" | "N" | "m" | "Pa";
 
 export interface Finding {
   readonly code: FindingCode;
-  readonly verdict: Verdict;
+  readonly verdict: VerdictSoFar;
   /** null: a floor finding speaks of the whole layout. */
   readonly step: StepId | null;
   readonly layout: LayoutId;
@@ -27,10 +32,8 @@ export interface Finding {
   readonly unit: FindingUnit | null;
   /** Where the limit comes from. */
   readonly basis: string;
-  /** True where the plan changes the criterion that the limit comes from. */
+  /** True where the plan changes the criterion that the limit comes from; `basis` says so too. */
   readonly changed: boolean;
-  /** True while a part that this check needs is pending and the as-planned number stands in for it. */
-  readonly provisional: boolean;
 }
 
 /** A check left out because optional data is null: one entry a code. */
@@ -43,8 +46,9 @@ export interface StepReport extends StepParts {
   readonly step: StepId;
   readonly layout: LayoutId;
   readonly placements: readonly Placement[];
-  /** The worst of its own findings and of its layout's floor findings; null while that cannot be told (something pending and nothing fails). */
-  readonly verdict: Verdict | null;
+  /** The worst of its own findings and of its layout's floor findings. */
+  readonly verdict: VerdictSoFar;
+  /** Its own findings. */
   readonly findings: readonly Finding[];
   readonly notChecked: readonly NotChecked[];
 }
@@ -55,10 +59,7 @@ export interface LayoutReport extends LayoutParts {
 }
 
 export interface Report {
-  /** null while something is pending and nothing fails. */
-  readonly verdict: Verdict | null;
-  /** Something is still being computed. */
-  readonly pending: boolean;
+  readonly verdict: VerdictSoFar;
   readonly steps: readonly StepReport[];
   readonly layouts: readonly LayoutReport[];
   /** All of them, worst first. */
@@ -72,4 +73,18 @@ export interface FindingLine {
   readonly moreStands: number;
   readonly moreSteps: number;
   readonly all: readonly Finding[];
+}
+
+const worstFirst: readonly VerdictSoFar[] = ["fails", "pending", "unknown", "close", "holds"];
+
+/** The worst of several verdicts; `holds` of none. What already fails fails, whatever is pending. */
+export function worstOf(verdicts: Iterable<VerdictSoFar>): VerdictSoFar {
+  let worst: VerdictSoFar = "holds";
+  for (const verdict of verdicts) if (rankOf(verdict) < rankOf(worst)) worst = verdict;
+  return worst;
+}
+
+/** Place of a verdict in the order worst first, from 0. */
+export function rankOf(verdict: VerdictSoFar): number {
+  return worstFirst.indexOf(verdict);
 }

@@ -1,0 +1,21 @@
+/** The store room's public face. */
+export { type Changes, changed, freeId, kept, mapped, reordered, withItem } from "./change";
+export { type EditArguments, type EditId, edits, type StandMove } from "./commands";
+export { createEditor, type Editor, type EditorOptions } from "./editor";
+export type { Change, Gesture } from "./gesture";
+export { canRedo, canUndo, type History, type HistoryEntry } from "./history";
+export { provideEditor, theEditor, useEditor, useShown } from "./hooks";
+export { revisionOf } from "./revision";
+export {
+  isSelected,
+  layoutInView,
+  levelInView,
+  mayRedo,
+  mayUndo,
+  reportInView,
+  selectedStands,
+  shown,
+  standIn,
+  stepInView,
+} from "./selectors";
+export * from "./state";

@@ -1,0 +1,97 @@
+/** What the editor holds. Everything that is drawn comes from here. */
+
+import type { Report } from "../checks";
+import type { FindingCode, LayoutId, MassId, PlanDocument, StandId, StepId } from "../plan";
+import type { History } from "./history";
+
+export interface EditorState {
+  /** The document of the open history entry. */
+  readonly document: PlanDocument;
+  readonly history: History;
+  /** The document of a running gesture; null while none runs. Never saved, never in the history. */
+  readonly preview: PlanDocument | null;
+  /** What the running gesture will be called in the history; null while none runs. */
+  readonly gesture: string | null;
+  readonly selection: Selection;
+  readonly view: View;
+  /** What the engine answers for what is shown. */
+  readonly answers: Answers;
+  /** The file or database record that the document lives in. */
+  readonly origin: Origin;
+  readonly saving: Saving;
+  /** One sentence to be read by the person (a refusal, a hint); null = nothing to say. */
+  readonly notice: Notice | null;
+  /** What changed last, for the live region. */
+  readonly announcement: string;
+}
+
+/** Answers to one revision of what is shown. */
+export interface Answers {
+  /** Of the document that `report` answers. */
+  readonly revision: number;
+  readonly report: Report;
+}
+
+export type Selection =
+  | { readonly kind: "none" }
+  | { readonly kind: "piece" }
+  /** One or more stands of the layout in view; the last is the one that was touched last. */
+  | { readonly kind: "stands"; readonly ids: readonly StandId[] }
+  | { readonly kind: "mass"; readonly id: MassId }
+  /** A line of findings: the code and the stands it speaks of. */
+  | {
+      readonly kind: "finding";
+      readonly code: FindingCode;
+      readonly layout: LayoutId;
+      readonly stands: readonly StandId[];
+    };
+
+export type Overlay = "dimensions" | "masses" | "tipping" | "tripZones" | "diagrams" | "zones";
+
+/** The theme to show; "auto" follows the system. */
+export type Theme = "auto" | "light" | "dark";
+
+export interface View {
+  readonly step: StepId;
+  readonly overlays: Readonly<Record<Overlay, boolean>>;
+  readonly theme: Theme;
+  /** Where on the piece the diagrams are being read, m; null = nowhere. */
+  readonly reading: number | null;
+  /** null = fit to what is shown as soon as the size of the drawing is known. */
+  readonly camera: Camera | null;
+}
+
+/** One camera for both drawings: one scale, one centre along the piece. */
+export interface Camera {
+  /** CSS pixels a metre. */
+  readonly scale: number;
+  /** s at the middle of both drawings, m. */
+  readonly s: number;
+  /** t at the middle of the plan view, m. */
+  readonly t: number;
+  /** Height at the middle of the elevation, m. */
+  readonly z: number;
+}
+
+export interface Origin {
+  /** Key of the record in the browser's database; null = not kept (tests). */
+  readonly record: string | null;
+  /** Name of the file it was opened from or saved to; null = none. */
+  readonly file: string | null;
+}
+
+export type Saving =
+  /** Everything is written. */
+  | { readonly status: "saved" }
+  | { readonly status: "saving" }
+  /** Another window edits this plan: what is done here is not kept. */
+  | { readonly status: "elsewhere" }
+  | { readonly status: "failed"; readonly why: string };
+
+export interface Notice {
+  readonly kind: "refusal" | "information";
+  readonly text: string;
+}
+
+export const noSelection: Selection = { kind: "none" };
+export const nothingHere: Origin = { record: null, file: null };

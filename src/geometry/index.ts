@@ -1,4 +1,31 @@
 /** The geometry room's public face. */
-
+export { pointToBoundary, pointToPolygon, polygonToPolygon } from "./distance";
+export {
+  directionOf,
+  type Frame,
+  frameAt,
+  frameWithin,
+  pieceFrame,
+  polygonToOuter,
+  rectangleIn,
+  standFrame,
+  toInner,
+  toOuter,
+} from "./frames";
+export { grow } from "./grow";
 export { clipToHalfPlane, clipToHalfPlanes, clipToStrip, type HalfPlane, signedArea } from "./halfplane";
 export { collinearTolerance, convexHull } from "./hull";
+export {
+  type Box,
+  boundingBox,
+  counterClockwise,
+  edgesOf,
+  isConvex,
+  polygonArea,
+  polygonHolds,
+  whereInPolygon,
+} from "./polygon";
+export { difference, intersection, type Region, regionsArea, union } from "./regions";
+export { distanceBetween, type Gap, pointToSegment, segmentToSegment } from "./segments";
+export { areaOutside, overlap, sharedArea } from "./sharedArea";
+export { geometryTolerance } from "./tolerances";

@@ -10,7 +10,7 @@ import { type EditArguments, type EditId, editOf } from "./commands";
 import { createGesture, type Gesture } from "./gesture";
 import { goTo, record, startHistory } from "./history";
 import { revisionOf } from "./revision";
-import { type standIn, viewOn } from "./selectors";
+import { viewOn } from "./selectors";
 import {
   type EditorState,
   type Notice,

@@ -30,7 +30,7 @@ export const theme = createTheme({
   shadows: { xs: "none", sm: "none", md: "0 2px 12px rgb(0 0 0 / 18%)", lg: "none", xl: "0 4px 24px rgb(0 0 0 / 24%)" },
   cursorType: "pointer",
   respectReducedMotion: true,
-  focusRing: "always",
+  focusRing: "auto",
 });
 
 /** Our variables beside Mantine's, and Mantine's own colours led back to ours. */

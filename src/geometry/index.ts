@@ -15,6 +15,15 @@ export {
 export { grow } from "./grow";
 export { clipToHalfPlane, clipToHalfPlanes, clipToStrip, type HalfPlane, signedArea } from "./halfplane";
 export { collinearTolerance, convexHull } from "./hull";
+export { footSpacing, legsAt } from "./legs";
+export {
+  commonStretches,
+  joinTouching,
+  type Line,
+  type Stretch,
+  stretchesInPolygon,
+  withoutStretches,
+} from "./lineInPolygon";
 export {
   type Box,
   boundingBox,

@@ -3,3 +3,34 @@ export type * from "./answers";
 export { assembleStep } from "./assemble";
 export { gravity, staticsTolerance } from "./constants";
 export type * from "./model";
+export {
+  type Governing,
+  type SectionKey,
+  type StrengthAnswer,
+  sectionsAt,
+  sectionsOf,
+} from "./strength/sections";
+export { fullStrengthLength, lateralBuckling, sag, topPressure } from "./strength/stability";
+export { bending, greatestMoment, greatestShear, shear, shearShare } from "./strength/stress";
+export {
+  cripplingOmega,
+  type WebForce,
+  webCrippling,
+  webCripplingOver,
+  webYielding,
+  webYieldingOver,
+  yieldingOmega,
+} from "./strength/web";
+export { type AddedLoad, leastTippingForce, type MarginEdge, standingRegion, tippingForceAt } from "./tipping/added";
+export { type Moments, momentsAbout } from "./tipping/moments";
+export {
+  bearingStands,
+  beyond,
+  edgesOf,
+  neverBears,
+  type SupportEdge,
+  standsNotToLose,
+  supportPolygon,
+} from "./tipping/polygon";
+export * from "./tipping/pushing";
+export { outlineOf, type PartTipping, type TippingEdge, tippingOf } from "./tipping/tipping";

@@ -2,7 +2,8 @@
 
 import { clipToHalfPlanes } from "../../geometry";
 import type { Point } from "../../plan";
-import { beyond, farthestBeyond, onTheEdge, type SupportEdge } from "./polygon";
+import { staticsTolerance } from "../constants";
+import { beyond, farthestBeyond, type SupportEdge } from "./polygon";
 
 /** A downward force, N, and where on the piece it acts, m. */
 export interface AddedLoad {
@@ -26,7 +27,7 @@ export function tippingForceAt(edges: readonly MarginEdge[], s: number, t: numbe
   let least: number | null = null;
   for (const edge of edges) {
     const x = beyond(edge, s, t);
-    if (edge.margin === null || x <= onTheEdge * length) continue;
+    if (edge.margin === null || x <= staticsTolerance.inside * length) continue;
     const force = Math.max(0, edge.margin) / x;
     least = least === null ? force : Math.min(least, force);
   }
@@ -45,7 +46,7 @@ export function leastTippingForce(
   let least: AddedLoad | null = null;
   for (const edge of edges) {
     const { distance, at } = farthestBeyond(edge, outline);
-    if (edge.margin === null || distance <= onTheEdge * length) continue;
+    if (edge.margin === null || distance <= staticsTolerance.inside * length) continue;
     const value = Math.max(0, edge.margin) / distance;
     if (least === null || value < least.value) least = { value, s: at[0], t: at[1] };
   }

@@ -3,16 +3,11 @@
 import { convexHull } from "../../geometry";
 import type { Point, StandId } from "../../plan";
 import type { PartLevel, StepLevel } from "../answers";
+import { staticsTolerance } from "../constants";
 import type { PartModel, StepModel } from "../model";
 
 /** A stand whose greatest reaction is under this share of the weight on it never bears (no unit; not to be changed). */
 export const neverBears = 1e-6;
-
-/**
- * How far inside the polygon a load centre must lie to be inside at all, and how far beyond an edge a point must lie to
- * be beyond it, as a fraction of the part's length (no unit; not to be changed).
- */
-export const onTheEdge = 1e-9;
 
 /** One edge of a support polygon, m, piece frame. The polygon lies on its left. */
 export interface SupportEdge {
@@ -101,5 +96,5 @@ export function standsNotToLose(model: StepModel, level: StepLevel): StandId[] {
 function holdsWithin(polygon: readonly Point[], { resultant, from, to }: PartLevel): boolean {
   const { s, t } = resultant;
   if (s === null || t === null || polygon.length === 0) return false;
-  return edgesOf(polygon).every((edge) => beyond(edge, s, t) < -onTheEdge * (to - from));
+  return edgesOf(polygon).every((edge) => beyond(edge, s, t) < -staticsTolerance.inside * (to - from));
 }

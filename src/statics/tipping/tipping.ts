@@ -3,10 +3,11 @@
 import { clipToStrip } from "../../geometry";
 import type { Mass, Piece, Point, Polygon } from "../../plan";
 import type { PartLevel, StepLevel } from "../answers";
+import { staticsTolerance } from "../constants";
 import type { PartModel, StepModel } from "../model";
 import { type AddedLoad, leastTippingForce } from "./added";
 import { momentsAbout } from "./moments";
-import { bearingStands, beyond, edgesOf, farthestBeyond, onTheEdge, type SupportEdge, supportPolygon } from "./polygon";
+import { bearingStands, beyond, edgesOf, farthestBeyond, type SupportEdge, supportPolygon } from "./polygon";
 
 export interface TippingEdge extends SupportEdge {
   /** Of the nominal resultant inside the edge, m; negative where it is passed, null where there is no downward resultant. */
@@ -76,7 +77,7 @@ function tippingEdge(
   const person = personLoad * Math.max(0, farthestBeyond(edge, outline).distance);
   // T5: reserve = righting ÷ (overturning + person)
   const all = overturning + person;
-  const reserve = all < onTheEdge * resultant.force * (part.to - part.from) ? null : righting / all;
+  const reserve = all < staticsTolerance.inside * resultant.force * (part.to - part.from) ? null : righting / all;
   // T6: M_e = righting − overturning
   const moments = { righting, overturning, person };
   if (!stable) return { ...edge, distance, reserve: null, margin: null, ...moments };

@@ -1,5 +1,6 @@
 /** The geometry room's public face. */
 export { pointToBoundary, pointToPolygon, polygonToPolygon } from "./distance";
+export { farthestFrom } from "./farthest";
 export {
   directionOf,
   type Frame,
@@ -38,3 +39,4 @@ export { difference, intersection, type Region, regionsArea, union } from "./reg
 export { distanceBetween, type Gap, pointToSegment, segmentToSegment } from "./segments";
 export { areaOutside, overlap, sharedArea } from "./sharedArea";
 export { geometryTolerance } from "./tolerances";
+export { type Barrier, clearanceAt, type WidestPath, widestPath } from "./widestPath";

@@ -15,10 +15,12 @@ import {
   type EditorState,
   type Notice,
   noSelection,
+  noSnaps,
   nothingHere,
   type Origin,
   type Saving,
   type Selection,
+  type SnapLine,
   type View,
 } from "./state";
 
@@ -42,6 +44,8 @@ export interface Editor {
   /** Several edits as one history entry. */
   readonly runAll: (label: string, edit: (document: PlanDocument) => PlanDocument, burst?: string) => boolean;
   readonly gesture: Gesture;
+  /** Says what the running gesture has snapped to. */
+  readonly showSnaps: (snaps: readonly SnapLine[]) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Opens any entry of the history. */
@@ -71,6 +75,7 @@ export function createEditor(options: EditorOptions): Editor {
     history: startHistory(options.document, "Opened", now()),
     preview: null,
     gesture: null,
+    snaps: noSnaps,
     selection: noSelection,
     view: viewOn(options.document, null),
     answers: answersTo(options.document),
@@ -88,6 +93,7 @@ export function createEditor(options: EditorOptions): Editor {
       document,
       preview: null,
       gesture: null,
+      snaps: noSnaps,
       answers: answersTo(document),
       selection: selectionOn(document, selection),
       view: viewOn(document, view),
@@ -103,6 +109,7 @@ export function createEditor(options: EditorOptions): Editor {
       setState({
         preview: null,
         gesture: null,
+        snaps: noSnaps,
         answers: answersTo(state.document),
         notice: { kind: "refusal", text: refusal },
       });
@@ -126,7 +133,12 @@ export function createEditor(options: EditorOptions): Editor {
 
   function drop(): void {
     const { document, preview } = getState();
-    setState({ preview: null, gesture: null, ...(preview === null ? {} : { answers: answersTo(document) }) });
+    setState({
+      preview: null,
+      gesture: null,
+      snaps: noSnaps,
+      ...(preview === null ? {} : { answers: answersTo(document) }),
+    });
   }
 
   function openEntry(entry: number): void {
@@ -162,6 +174,9 @@ export function createEditor(options: EditorOptions): Editor {
     },
     runAll,
     gesture,
+    showSnaps: (snaps) => {
+      if (snaps.length > 0 || getState().snaps.length > 0) setState({ snaps });
+    },
     undo: () => openEntry(getState().history.at - 1),
     redo: () => openEntry(getState().history.at + 1),
     goTo: openEntry,
@@ -173,6 +188,7 @@ export function createEditor(options: EditorOptions): Editor {
         history: startHistory(document, from.label ?? "Opened", now()),
         preview: null,
         gesture: null,
+        snaps: noSnaps,
         selection: noSelection,
         view: { ...viewOn(document, null), theme: view.theme, overlays: view.overlays },
         answers: answersTo(document),

@@ -4,7 +4,7 @@ export { type EditArguments, type EditId, edits, type StandMove } from "./comman
 export { createEditor, type Editor, type EditorOptions } from "./editor";
 export type { Change, Gesture } from "./gesture";
 export { canRedo, canUndo, type History, type HistoryEntry } from "./history";
-export { provideEditor, theEditor, useEditor, useShown } from "./hooks";
+export { provideEditor, theEditor, useEditor, useEditorList, useShown } from "./hooks";
 export { revisionOf } from "./revision";
 export {
   isSelected,
@@ -15,6 +15,7 @@ export {
   reportInView,
   selectedStands,
   shown,
+  standIdsInView,
   standIn,
   stepInView,
 } from "./selectors";

@@ -5,6 +5,7 @@ import {
   complete,
   type Layout,
   layoutOf,
+  memo,
   type Placement,
   type Plan,
   type PlanDocument,
@@ -26,6 +27,11 @@ export const stepInView = (state: EditorState): Step => stepOf(shown(state), sta
 
 /** The layout of the step in view. */
 export const layoutInView = (state: EditorState): Layout => layoutOf(shown(state), stepInView(state));
+
+const idsOf = memo((layout: Layout) => layout.placements.map(({ stand }) => stand));
+
+/** The stands of the layout in view, in its order. Another list with every move: read it with `useEditorList`. */
+export const standIdsInView = (state: EditorState): readonly StandId[] => idsOf(layoutInView(state));
 
 /** A stand's placement in the layout in view; null where it is not placed there. */
 export function standIn(state: EditorState, stand: StandId): Placement | null {

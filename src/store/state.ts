@@ -12,6 +12,8 @@ export interface EditorState {
   readonly preview: PlanDocument | null;
   /** What the running gesture will be called in the history; null while none runs. */
   readonly gesture: string | null;
+  /** What the running gesture has snapped to. */
+  readonly snaps: readonly SnapLine[];
   readonly selection: Selection;
   readonly view: View;
   /** What the engine answers for what is shown. */
@@ -45,6 +47,14 @@ export type Selection =
       readonly layout: LayoutId;
       readonly stands: readonly StandId[];
     };
+
+/** A line that a dragged stand's centre keeps to, in the piece frame, m. */
+export interface SnapLine {
+  readonly axis: "s" | "t";
+  readonly at: number;
+  /** What it is, as the person reads it. */
+  readonly name: string;
+}
 
 export type Overlay = "dimensions" | "masses" | "tipping" | "tripZones" | "diagrams" | "zones";
 
@@ -93,5 +103,6 @@ export interface Notice {
   readonly text: string;
 }
 
+export const noSnaps: readonly SnapLine[] = [];
 export const noSelection: Selection = { kind: "none" };
 export const nothingHere: Origin = { record: null, file: null };

@@ -1,0 +1,164 @@
+/**
+ * The two drawings, one above the other to one scale along the piece. Konva paints; the pointers are our own, on the
+ * elements that hold the stages.
+ */
+
+import Konva from "konva/lib/Core";
+import { type CSSProperties, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { complete, type Plan } from "../plan";
+import { type Camera, shown, theEditor, useEditor } from "../store";
+import { useColours } from "../ui";
+import { elevationMap, extentOf, fitted, planMap, type Sheet, shiftAlong } from "./camera";
+import styles from "./canvas.module.css";
+import { ElevationView } from "./elevation/ElevationView";
+import { oncePerFrame } from "./frames";
+import { type Drawn, elevationHost, type HandOptions, planHost } from "./hand/hosts";
+import { listen } from "./hand/pointers";
+import type { Look } from "./look";
+import type { Dimension } from "./planView/Dimensions";
+import { PlanView } from "./planView/PlanView";
+import { forgetWidths } from "./sketch";
+
+/** What of the height each drawing gets; on a low sheet the diagrams make room first. */
+function sheetOf(width: number, height: number, diagrams: boolean): Sheet {
+  const lanes = diagrams && height >= 420 ? Math.round(Math.min(228, height * 0.27)) : 0;
+  const plan = Math.round((height - lanes) * 0.53);
+  return { width, plan, elevation: height - lanes - plan, diagrams: lanes };
+}
+
+export interface DrawingsProps {
+  /** A field over the touched dimension, in which it is typed; `style` puts it there. */
+  readonly dimensionField?: (dimension: Dimension, style: CSSProperties, close: () => void) => ReactNode;
+}
+
+export function Drawings({ dimensionField }: DrawingsProps) {
+  const holder = useRef<HTMLDivElement>(null);
+  const planElement = useRef<HTMLDivElement>(null);
+  const elevationElement = useRef<HTMLDivElement>(null);
+  const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  const [typed, setTyped] = useState<Dimension | null>(null);
+  const pixelRatio = usePixelRatio();
+  const look = useLook();
+  const diagrams = useEditor((state) => state.view.overlays.diagrams);
+  const wished = useEditor((state) => state.view.camera);
+  const settled = useEditor((state) => complete(state.document));
+  const pose = useEditor((state) => shown(state).piece.pose);
+
+  useLayoutEffect(() => {
+    const element = holder.current;
+    if (element === null) return;
+    const measure = (): void => {
+      const { clientWidth: width, clientHeight: height } = element;
+      setSize((before) => (before?.width === width && before.height === height ? before : { width, height }));
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+
+  const sheet = useMemo(() => (size === null ? null : sheetOf(size.width, size.height, diagrams)), [size, diagrams]);
+  const camera = useFittedCamera(settled, sheet, wished);
+  const level = settled.piece.pose;
+  const drawn = useMemo((): Drawn | null => {
+    if (sheet === null || camera === null) return null;
+    const planSize = { width: sheet.width, height: sheet.plan };
+    const elevationSize = { width: sheet.width, height: sheet.elevation };
+    return {
+      camera,
+      plan: planMap(camera, planSize, level, pose),
+      elevation: elevationMap(camera, elevationSize, shiftAlong(level, pose)),
+      look,
+    };
+  }, [sheet, camera, level, pose, look]);
+
+  const latest = useRef<Drawn | null>(null);
+  useLayoutEffect(() => {
+    latest.current = drawn;
+  }, [drawn]);
+
+  const ready = drawn !== null;
+  useEffect(() => {
+    const [plan, elevation] = [planElement.current, elevationElement.current];
+    if (!ready || plan === null || elevation === null) return;
+    const editor = theEditor();
+    const onFrame = oncePerFrame();
+    const options = (element: HTMLElement): HandOptions => ({
+      editor,
+      drawn: () => latest.current!,
+      setCamera: (to) => onFrame(() => editor.look({ camera: to })),
+      setCursor: (cursor) => {
+        element.style.cursor = cursor;
+      },
+      typeDimension: setTyped,
+    });
+    const stop = [listen(plan, planHost(options(plan))), listen(elevation, elevationHost(options(elevation)))];
+    return () => {
+      for (const end of stop) end();
+    };
+  }, [ready]);
+
+  return (
+    <div ref={holder} className={styles.drawings}>
+      {drawn === null || sheet === null ? null : (
+        <>
+          <div ref={planElement} className={styles.drawing} tabIndex={-1} style={{ height: sheet.plan }}>
+            <PlanView key={pixelRatio} map={drawn.plan} look={look} />
+            {typed !== null && dimensionField !== undefined
+              ? dimensionField(typed, { left: typed.at[0], top: typed.at[1] }, () => setTyped(null))
+              : null}
+          </div>
+          <div
+            ref={elevationElement}
+            className={styles.drawing}
+            tabIndex={-1}
+            style={{ height: sheet.elevation + sheet.diagrams }}
+          >
+            <ElevationView key={pixelRatio} map={drawn.elevation} diagrams={sheet.diagrams} look={look} />
+          </div>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The wished camera, or the one that fits the plan on the sheet; it does not follow a running gesture. */
+function useFittedCamera(plan: Plan, sheet: Sheet | null, wished: Camera | null): Camera | null {
+  const { piece, standTypes, layouts } = plan;
+  const fit = useMemo(
+    () => (sheet === null ? null : fitted(extentOf({ piece, standTypes, layouts }), sheet)),
+    [piece, standTypes, layouts, sheet],
+  );
+  return wished ?? fit;
+}
+
+/** Colours and units as one object, another only when one of them is. */
+function useLook(): Look {
+  const { colours } = useColours();
+  const display = useEditor((state) => shown(state).display);
+  const [typeface, setTypeface] = useState(0);
+  useEffect(() => {
+    let gone = false;
+    void document.fonts.ready.then(() => {
+      forgetWidths();
+      if (!gone) setTypeface(1);
+    });
+    return () => {
+      gone = true;
+    };
+  }, []);
+  return useMemo(() => ({ colours, display, typeface }), [colours, display, typeface]);
+}
+
+/** The screen's pixel ratio; Konva reads its own once, so the stages are made anew with another. */
+function usePixelRatio(): number {
+  const [ratio, setRatio] = useState(window.devicePixelRatio);
+  Konva.pixelRatio = ratio;
+  useEffect(() => {
+    const query = window.matchMedia(`(resolution: ${ratio}dppx)`);
+    const changed = (): void => setRatio(window.devicePixelRatio);
+    query.addEventListener("change", changed);
+    return () => query.removeEventListener("change", changed);
+  }, [ratio]);
+  return ratio;
+}

@@ -1,0 +1,191 @@
+/** Shear, moment and deflection on the axis of the elevation, and what they are where one points. */
+
+import { memo, useMemo } from "react";
+import type { Curves, Extremes, PartLevel, StepLevel } from "../../statics";
+import { lineWeight, typeSize } from "../../ui";
+import type { ElevationMap } from "../camera";
+import type { Look } from "../look";
+import { crisp, fill, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
+import { forceWords, lengthWords, momentWords, smallLengthWords } from "../words";
+
+/** One diagram. */
+interface Kind {
+  readonly name: string;
+  readonly colour: "shear" | "moment" | "deflection";
+  readonly values: (curves: Curves) => readonly number[] | null;
+  readonly extremes: (part: PartLevel) => Extremes | null;
+  readonly words: (value: number, look: Look) => string;
+}
+
+const kinds: readonly Kind[] = [
+  {
+    name: "Shear",
+    colour: "shear",
+    values: ({ shear }) => shear,
+    extremes: ({ shear }) => shear,
+    words: (value, look) => forceWords(value, look.display),
+  },
+  {
+    name: "Moment, sagging up",
+    colour: "moment",
+    values: ({ moment }) => moment,
+    extremes: ({ moment }) => moment,
+    words: (value, look) => momentWords(value, look.display),
+  },
+  {
+    name: "Deflection",
+    colour: "deflection",
+    values: ({ deflection }) => deflection,
+    extremes: ({ deflection }) => deflection,
+    words: (value, look) => smallLengthWords(value, look.display),
+  },
+];
+
+/** A lane of the stage, px. */
+interface Lane {
+  readonly top: number;
+  readonly height: number;
+}
+
+function lanes(top: number, height: number): readonly Lane[] {
+  const each = height / kinds.length;
+  return kinds.map((_, index) => ({ top: top + index * each, height: each }));
+}
+
+interface DiagramProps {
+  readonly level: StepLevel | null;
+  /** Upper edge and height of the diagrams on the stage, px. */
+  readonly top: number;
+  readonly height: number;
+  readonly map: ElevationMap;
+  readonly look: Look;
+}
+
+/** Where zero lies in a lane and how many px a unit is. */
+function scaleOf(kind: Kind, level: StepLevel, lane: Lane): { readonly zero: number; readonly unit: number } {
+  const ends = level.parts.flatMap((part) => {
+    const extremes = kind.extremes(part);
+    return extremes === null ? [] : [extremes.most.value, extremes.least.value];
+  });
+  const most = Math.max(0, ...ends);
+  const least = Math.min(0, ...ends);
+  const room = lane.height - 2 * inset.y;
+  const range = most - least;
+  if (range < 1e-12) return { zero: lane.top + lane.height / 2, unit: 0 };
+  return { zero: lane.top + inset.y + (most / range) * room, unit: room / range };
+}
+const inset = { y: 16 } as const;
+
+export const Diagrams = memo(function Diagrams({ level, top, height, map, look }: DiagramProps) {
+  const draw = useMemo(
+    () => (paper: Paper) => {
+      kinds.forEach((kind, index) => {
+        drawLane(paper, kind, level, lanes(top, height)[index]!, map, look);
+      });
+    },
+    [level, top, height, map, look],
+  );
+  return <Sketch draw={draw} />;
+});
+
+function drawLane(paper: Paper, kind: Kind, level: StepLevel | null, lane: Lane, map: ElevationMap, look: Look): void {
+  const { drawing, paper: ground, inkSoft, rule, line: axis } = look.colours;
+  const colour = drawing[kind.colour];
+  const { width } = map.size;
+  line(paper, [0, crisp(lane.top)], [width, crisp(lane.top)], { colour: rule, width: lineWeight.thin });
+  const title = { colour: inkSoft, size: typeSize.small, align: "left", rim: ground } as const;
+  if (level === null) {
+    write(paper, kind.name, [10, lane.top + 11], title);
+    return;
+  }
+  const { zero, unit } = scaleOf(kind, level, lane);
+  let drawn = false;
+  for (const part of level.parts) {
+    const values = part.curves === null ? null : kind.values(part.curves);
+    line(paper, [map.x(part.from), crisp(zero)], [map.x(part.to), crisp(zero)], {
+      colour: axis,
+      width: lineWeight.thin,
+    });
+    if (part.curves === null || values === null) continue;
+    drawn = true;
+    const points = part.curves.s.map((s, station): readonly [number, number] => [
+      map.x(s),
+      zero - values[station]! * unit,
+    ]);
+    trace(paper, [[map.x(part.from), zero], ...points, [map.x(part.to), zero]], true);
+    fill(paper, colour, 0.13);
+    trace(paper, points, false);
+    stroke(paper, { colour, width: lineWeight.outline });
+  }
+  for (const part of level.parts) {
+    const extremes = kind.extremes(part);
+    if (extremes === null || unit === 0) continue;
+    const range = extremes.most.value - extremes.least.value;
+    for (const [extreme, upward] of [
+      [extremes.most, true],
+      [extremes.least, false],
+    ] as const) {
+      if (Math.abs(extreme.value) < 0.02 * range) continue;
+      const text = kind.words(extreme.value, look);
+      const half = widthOf(text, { size: typeSize.small }) / 2;
+      const x = Math.min(width - half - 6, Math.max(half + 6, map.x(extreme.s)));
+      const y = zero - extreme.value * unit + (upward ? -8 : 9);
+      write(paper, text, [x, y], { colour, size: typeSize.small, rim: ground });
+    }
+  }
+  write(paper, drawn ? kind.name : `${kind.name}: none`, [10, lane.top + 11], title);
+}
+
+/** The reading line: every diagram's value at one place of the piece. */
+export const Reading = memo(function Reading({
+  at,
+  from,
+  ...drawn
+}: DiagramProps & {
+  /** m along the piece. */
+  readonly at: number;
+  /** Upper end of the line on the stage, px. */
+  readonly from: number;
+}) {
+  const { level, top, height, map, look } = drawn;
+  const draw = useMemo(
+    () => (paper: Paper) => {
+      const { accent, paper: ground, drawing } = look.colours;
+      const x = crisp(map.x(at));
+      line(paper, [x, from], [x, top + height], { colour: accent, width: lineWeight.thin });
+      const right = x > map.size.width - 130;
+      const place = { align: right ? "right" : "left", rim: ground, size: typeSize.small, strong: true } as const;
+      const tx = x + (right ? -8 : 8);
+      write(paper, lengthWords(at, look.display), [tx, top - 8], { ...place, colour: accent });
+      if (level === null) return;
+      kinds.forEach((kind, index) => {
+        const lane = lanes(top, height)[index]!;
+        const value = readAt(kind, level, at);
+        if (value === null) return;
+        const { zero, unit } = scaleOf(kind, level, lane);
+        const y = zero - value * unit;
+        paper.beginPath();
+        paper.arc(x, y, 3.5, 0, 2 * Math.PI);
+        fill(paper, drawing[kind.colour]);
+        write(paper, kind.words(value, look), [tx, Math.min(lane.top + lane.height - 8, Math.max(lane.top + 10, y))], {
+          ...place,
+          colour: drawing[kind.colour],
+        });
+      });
+    },
+    [level, at, from, top, height, map, look],
+  );
+  return <Sketch draw={draw} />;
+});
+
+/** The value of a diagram at s; at a jump the side to the right. null off every part. */
+function readAt(kind: Kind, level: StepLevel, s: number): number | null {
+  const part = level.parts.find(({ from, to }) => s >= from && s <= to);
+  const values = part?.curves == null ? null : kind.values(part.curves);
+  if (part?.curves == null || values === null) return null;
+  const stations = part.curves.s;
+  const after = stations.findIndex((station) => station > s);
+  if (after <= 0) return values[after < 0 ? values.length - 1 : 0]!;
+  const [a, b] = [stations[after - 1]!, stations[after]!];
+  return values[after - 1]! + ((values[after]! - values[after - 1]!) * (s - a)) / (b - a);
+}

@@ -1,0 +1,143 @@
+/** The elevation with the diagrams beneath it, on one stage. */
+
+import { memo, useMemo, useRef } from "react";
+import { Layer, Stage } from "react-konva/lib/ReactKonvaCore";
+import type { VerdictSoFar } from "../../checks";
+import {
+  layoutInView,
+  levelInView,
+  selectedStands,
+  shown,
+  standIdsInView,
+  stepInView,
+  useEditor,
+  useEditorList,
+} from "../../store";
+import type { ElevationMap } from "../camera";
+import type { Look } from "../look";
+import { standVerdict } from "../verdicts";
+import { Diagrams, Reading } from "./Diagrams";
+import { PieceInElevation } from "./PieceInElevation";
+import { factorFor, floorUnder, type Profile, profileOf } from "./profile";
+import { Reactions } from "./Reactions";
+import { FloorInElevation, GapsInElevation, StandsInElevation } from "./StandsInElevation";
+
+interface ViewProps {
+  readonly map: ElevationMap;
+  /** Height of the diagrams beneath the elevation, px. */
+  readonly diagrams: number;
+  readonly look: Look;
+}
+
+export const ElevationView = memo(function ElevationView({ map, diagrams, look }: ViewProps) {
+  const { width, height } = map.size;
+  const profile = useProfile(map.scale);
+  return (
+    <Stage width={width} height={height + diagrams} listening={false}>
+      <Layer listening={false}>
+        <Floor map={map} look={look} />
+      </Layer>
+      <Layer listening={false}>
+        <Stands profile={profile} map={map} look={look} />
+        <Piece profile={profile} map={map} look={look} />
+        <Gaps profile={profile} map={map} look={look} />
+        <ReactionNumbers profile={profile} map={map} look={look} />
+        {diagrams > 0 ? <DiagramLanes top={height} height={diagrams} map={map} look={look} /> : null}
+      </Layer>
+      <Layer listening={false}>
+        <ReadingLine top={height} height={diagrams} map={map} look={look} />
+      </Layer>
+    </Stage>
+  );
+});
+
+/** The profile of the step in view; keeps the factor it draws with while that serves. */
+function useProfile(scale: number): Profile {
+  const plan = useEditor(shown);
+  const step = useEditor(stepInView);
+  const layout = useEditor(layoutInView);
+  const level = useEditor(levelInView);
+  const factor = useRef(1);
+  return useMemo(() => {
+    const profile = profileOf(plan, step, level, layout.placements, (departure) =>
+      factorFor(departure, scale, factor.current),
+    );
+    factor.current = profile.times;
+    return profile;
+  }, [plan, step, level, layout, scale]);
+}
+
+interface Common {
+  readonly map: ElevationMap;
+  readonly look: Look;
+}
+
+const Floor = memo(function Floor({ map, look }: Common) {
+  const bay = useEditor((state) => shown(state).bay);
+  const piece = useEditor((state) => shown(state).piece);
+  const floor = useMemo(() => floorUnder({ bay, piece }), [bay, piece]);
+  return <FloorInElevation floor={floor} map={map} look={look} />;
+});
+
+const Stands = memo(function Stands({ profile, map, look }: Common & { readonly profile: Profile }) {
+  const plan = useEditor(shown);
+  const selected = useEditor(selectedStands);
+  return <StandsInElevation plan={plan} profile={profile} selected={selected} map={map} look={look} />;
+});
+
+const Piece = memo(function Piece({ profile, map, look }: Common & { readonly profile: Profile }) {
+  const plan = useEditor(shown);
+  const step = useEditor(stepInView);
+  const level = useEditor(levelInView);
+  const selected = useEditor((state) => state.selection.kind === "piece");
+  const masses = useEditor((state) => state.view.overlays.masses);
+  return (
+    <PieceInElevation
+      plan={plan}
+      step={step}
+      level={level}
+      profile={profile}
+      selected={selected}
+      masses={masses}
+      map={map}
+      look={look}
+    />
+  );
+});
+
+const Gaps = memo(function Gaps({ profile, map, look }: Common & { readonly profile: Profile }) {
+  const plan = useEditor(shown);
+  return <GapsInElevation plan={plan} profile={profile} map={map} look={look} />;
+});
+
+const ReactionNumbers = memo(function ReactionNumbers({ profile, map, look }: Common & { readonly profile: Profile }) {
+  const level = useEditor(levelInView);
+  const selected = useEditor(selectedStands);
+  const verdicts = useEditorList<VerdictSoFar | null>((state) =>
+    standIdsInView(state).map((stand) => standVerdict(state, stand)),
+  );
+  return <Reactions level={level} verdicts={verdicts} profile={profile} selected={selected} map={map} look={look} />;
+});
+
+const DiagramLanes = memo(function DiagramLanes({
+  top,
+  height,
+  map,
+  look,
+}: Common & { readonly top: number; readonly height: number }) {
+  const level = useEditor(levelInView);
+  return <Diagrams level={level} top={top} height={height} map={map} look={look} />;
+});
+
+const ReadingLine = memo(function ReadingLine({
+  top,
+  height,
+  map,
+  look,
+}: Common & { readonly top: number; readonly height: number }) {
+  const level = useEditor(levelInView);
+  const at = useEditor((state) => state.view.reading);
+  return at === null || height === 0 ? null : (
+    <Reading at={at} from={0} level={level} top={top} height={height} map={map} look={look} />
+  );
+});

@@ -1,0 +1,109 @@
+/** The piece from the side, bent as the scale says, with its masses. */
+
+import { memo, useMemo } from "react";
+import { type Plan, type Point, presentMasses, type Step } from "../../plan";
+import type { StepLevel } from "../../statics";
+import { dash, lineWeight, typeSize } from "../../ui";
+import type { ElevationMap } from "../camera";
+import type { Look } from "../look";
+import { fill, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
+import { drawCentre } from "../symbols";
+import { heightOn, type PartProfile, type Profile, undersideAt, undersideStations } from "./profile";
+
+export const PieceInElevation = memo(function PieceInElevation({
+  plan,
+  step,
+  level,
+  profile,
+  selected,
+  masses,
+  map,
+  look,
+}: {
+  readonly plan: Plan;
+  readonly step: Step;
+  readonly level: StepLevel | null;
+  readonly profile: Profile;
+  readonly selected: boolean;
+  readonly masses: boolean;
+  readonly map: ElevationMap;
+  readonly look: Look;
+}) {
+  const draw = useMemo(
+    () => (paper: Paper) => {
+      const { drawing, accent, paper: ground } = look.colours;
+      const toPixel = ([s, z]: Point): Point => [map.x(s), map.y(z)];
+      for (const part of profile.parts) {
+        trace(paper, outlineOf(plan, part).map(toPixel), true);
+        fill(paper, drawing.pieceFill);
+        stroke(paper, {
+          colour: selected ? accent : drawing.pieceLine,
+          width: selected ? lineWeight.chosen : lineWeight.outline,
+        });
+      }
+      if (masses) drawMasses(paper, plan, step, profile, map, look);
+      if (level?.cg != null)
+        drawCentre(
+          paper,
+          toPixel([level.cg.s, datumAt(profile, level.cg.s) + level.cg.z]),
+          drawing.centreOfGravity,
+          ground,
+        );
+      if (profile.times > 1)
+        write(paper, `departures from straight drawn ${profile.times} ×`, [map.size.width - 10, 14], {
+          colour: look.colours.inkSoft,
+          size: typeSize.small,
+          align: "right",
+          rim: ground,
+        });
+    },
+    [plan, step, level, profile, selected, masses, map, look],
+  );
+  return <Sketch draw={draw} />;
+});
+
+/** Lower edge along the underside, upper edge at the piece's depth, m. */
+function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point[] {
+  const stations = undersideStations(plan, from, to);
+  const lower: Point[] = [];
+  for (let index = 1; index < stations.length; index++) {
+    const [a, b] = [stations[index - 1]!, stations[index]!];
+    const inset = (b - a) * 1e-6;
+    const between = datum.map(([s]) => s).filter((s) => s > a && s < b);
+    for (const s of [a + inset, ...between, b - inset]) lower.push([s, heightOn(datum, s) + undersideAt(plan, s)]);
+  }
+  const upper = datum.map(([s, z]): Point => [s, z + plan.piece.depth]).reverse();
+  return [...lower, ...upper];
+}
+
+function datumAt(profile: Profile, s: number): number {
+  const part = profile.parts.find(({ from, to }) => s >= from && s <= to) ?? profile.parts[0];
+  return part === undefined ? 0 : heightOn(part.datum, s);
+}
+
+function drawMasses(paper: Paper, plan: Plan, step: Step, profile: Profile, map: ElevationMap, look: Look): void {
+  const { drawing, paper: ground } = look.colours;
+  const present = new Set(presentMasses(plan.piece, step));
+  for (const mass of plan.piece.masses) {
+    const there = present.has(mass);
+    const colour = there ? drawing.mass : drawing.absent;
+    if (mass.kind === "line") {
+      if (mass.to - mass.from >= 0.98 * (profile.parts.at(-1)?.to ?? 0)) continue;
+      const y = (s: number): number => map.y(datumAt(profile, s) + mass.z);
+      line(paper, [map.x(mass.from), y(mass.from)], [map.x(mass.to), y(mass.to)], {
+        colour,
+        width: lineWeight.heavy,
+        dash: there ? dash.centre : dash.absent,
+      });
+      continue;
+    }
+    const [x, y] = [map.x(mass.s), map.y(datumAt(profile, mass.s) + mass.z)];
+    paper.beginPath();
+    paper.arc(x, y, 4.5, 0, 2 * Math.PI);
+    fill(paper, ground);
+    stroke(paper, { colour, width: lineWeight.outline, ...(there ? {} : { dash: dash.absent }) });
+    paper.beginPath();
+    paper.arc(x, y, 1.5, 0, 2 * Math.PI);
+    fill(paper, colour);
+  }
+}

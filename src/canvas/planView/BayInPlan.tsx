@@ -1,0 +1,86 @@
+/** The bay from above: outline, obstacles, zones without feet, walkways. */
+
+import { memo, useMemo } from "react";
+import type { Bay, Point } from "../../plan";
+import { dash, lineWeight, typeSize } from "../../ui";
+import type { PlanMap } from "../camera";
+import type { Look } from "../look";
+import { boxOf, continueTrace, fill, hatch, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
+
+export const BayInPlan = memo(function BayInPlan({
+  bay,
+  map,
+  look,
+}: {
+  readonly bay: Bay;
+  readonly map: PlanMap;
+  readonly look: Look;
+}) {
+  const draw = useMemo(
+    () => (paper: Paper) => {
+      const { drawing, paper: ground, table, inkSoft } = look.colours;
+      const toPixels = (points: readonly Point[]) => points.map(map.bay);
+      const outline = toPixels(bay.outline);
+
+      paper.beginPath();
+      paper.rect(0, 0, map.size.width, map.size.height);
+      continueTrace(paper, outline, true);
+      paper.fillStyle = table;
+      paper.fill("evenodd");
+
+      for (const walkway of bay.walkways) {
+        if (walkway.lane !== null) {
+          trace(paper, toPixels(walkway.lane), true);
+          stroke(paper, { colour: drawing.walkway, width: lineWeight.thin, dash: dash.zone });
+        }
+        const [from, to] = [map.bay(walkway.from), map.bay(walkway.to)];
+        line(paper, from, to, { colour: drawing.walkway, width: lineWeight.thin, dash: dash.centre });
+        for (const [x, y] of [from, to]) {
+          paper.beginPath();
+          paper.arc(x, y, 4, 0, 2 * Math.PI);
+          fill(paper, ground);
+          stroke(paper, { colour: drawing.walkway, width: lineWeight.outline });
+        }
+        write(paper, walkway.name, [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2 - 10], {
+          colour: drawing.walkway,
+          size: typeSize.small,
+          rim: ground,
+        });
+      }
+
+      for (const zone of bay.noFootZones) {
+        const ring = toPixels(zone.polygon);
+        trace(paper, ring, true);
+        hatch(paper, boxOf(ring), { colour: drawing.noFoot, width: lineWeight.hair }, { spacing: 9, rising: false });
+        trace(paper, ring, true);
+        stroke(paper, { colour: drawing.noFoot, width: lineWeight.thin, dash: dash.zone });
+        write(paper, zone.name, middleOf(ring), { colour: drawing.noFoot, size: typeSize.small, rim: ground });
+      }
+
+      for (const obstacle of bay.obstacles) {
+        const ring = toPixels(obstacle.polygon);
+        trace(paper, ring, true);
+        fill(paper, drawing.obstacle, 0.35);
+        hatch(paper, boxOf(ring), { colour: drawing.obstacle, width: lineWeight.thin }, { spacing: 5 });
+        trace(paper, ring, true);
+        stroke(paper, { colour: inkSoft, width: lineWeight.outline });
+        const box = boxOf(ring);
+        write(paper, obstacle.name, [(box.left + box.right) / 2, box.bottom + 10], {
+          colour: inkSoft,
+          size: typeSize.small,
+          rim: ground,
+        });
+      }
+
+      trace(paper, outline, true);
+      stroke(paper, { colour: drawing.bayLine, width: lineWeight.outline });
+    },
+    [bay, map, look],
+  );
+  return <Sketch draw={draw} />;
+});
+
+function middleOf(ring: readonly Point[]): Point {
+  const box = boxOf(ring);
+  return [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+}

@@ -1,0 +1,91 @@
+/** The plan view: three layers, the floor, the objects, and what lies over them. */
+
+import { memo } from "react";
+import { Layer, Stage } from "react-konva/lib/ReactKonvaCore";
+import { knownValue } from "../../checks";
+import {
+  layoutInView,
+  levelInView,
+  reportInView,
+  selectedStands,
+  shown,
+  standIdsInView,
+  stepInView,
+  useEditor,
+  useEditorList,
+} from "../../store";
+import type { PlanMap } from "../camera";
+import type { Look } from "../look";
+import { BayInPlan } from "./BayInPlan";
+import { Dimensions } from "./Dimensions";
+import { Handles, Snaps } from "./Handles";
+import { PieceInPlan } from "./PieceInPlan";
+import { StandInPlan, StandMark } from "./StandInPlan";
+import { TripZoneInPlan } from "./TripZones";
+import { MassesInPlan, TippingInPlan } from "./Weights";
+
+interface ViewProps {
+  readonly map: PlanMap;
+  readonly look: Look;
+}
+
+export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
+  const stands = useEditorList(standIdsInView);
+  const tripZones = useEditor((state) => state.view.overlays.tripZones);
+  const bay = useEditor((state) => shown(state).bay);
+  return (
+    <Stage width={map.size.width} height={map.size.height} listening={false}>
+      <Layer listening={false}>
+        {bay === null ? null : <BayInPlan bay={bay} map={map} look={look} />}
+        {tripZones ? stands.map((id) => <TripZoneInPlan key={id} stand={id} map={map} look={look} />) : null}
+      </Layer>
+      <Layer listening={false}>
+        {stands.map((id) => (
+          <StandInPlan key={id} stand={id} map={map} look={look} />
+        ))}
+        <Piece map={map} look={look} />
+        <Masses map={map} look={look} />
+      </Layer>
+      <Layer listening={false}>
+        <Tipping map={map} look={look} />
+        {stands.map((id) => (
+          <StandMark key={id} stand={id} map={map} look={look} />
+        ))}
+        <RunningDimensions map={map} look={look} />
+        <Snaps map={map} look={look} />
+        <Handles map={map} look={look} />
+      </Layer>
+    </Stage>
+  );
+});
+
+const Piece = memo(function Piece({ map, look }: ViewProps) {
+  const piece = useEditor((state) => shown(state).piece);
+  const step = useEditor(stepInView);
+  const zones = useEditor((state) => state.view.overlays.zones);
+  const selected = useEditor((state) => state.selection.kind === "piece");
+  return <PieceInPlan piece={piece} step={step} zones={zones} selected={selected} map={map} look={look} />;
+});
+
+const Masses = memo(function Masses({ map, look }: ViewProps) {
+  const piece = useEditor((state) => shown(state).piece);
+  const step = useEditor(stepInView);
+  const on = useEditor((state) => state.view.overlays.masses);
+  const chosen = useEditor((state) => (state.selection.kind === "mass" ? state.selection.id : null));
+  return on ? <MassesInPlan piece={piece} step={step} chosen={chosen} map={map} look={look} /> : null;
+});
+
+const Tipping = memo(function Tipping({ map, look }: ViewProps) {
+  const tipping = useEditor((state) => knownValue(reportInView(state).tipping));
+  const level = useEditor(levelInView);
+  const on = useEditor((state) => state.view.overlays.tipping);
+  return on ? <TippingInPlan tipping={tipping} level={level} map={map} look={look} /> : null;
+});
+
+const RunningDimensions = memo(function RunningDimensions({ map, look }: ViewProps) {
+  const layout = useEditor(layoutInView);
+  const piece = useEditor((state) => shown(state).piece);
+  const selected = useEditor(selectedStands);
+  const on = useEditor((state) => state.view.overlays.dimensions);
+  return on ? <Dimensions layout={layout} piece={piece} selected={selected} map={map} look={look} /> : null;
+});

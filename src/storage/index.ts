@@ -1,0 +1,5 @@
+/** The storage room's public face. */
+export { type Autosave, type AutosaveState, createAutosave } from "./autosave";
+export { openDatabase, type PlanDatabase, type PlanRecord } from "./database";
+export { fileNameFor, largestFile, type OpenedFile, openFile, readFile, type SavedFile, saveFile } from "./files";
+export { lockPlan, type PlanLock } from "./lock";

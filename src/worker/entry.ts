@@ -1,0 +1,6 @@
+/** What runs in the worker. */
+
+import { expose } from "comlink";
+import { createEngine } from "./engine";
+
+expose(createEngine());

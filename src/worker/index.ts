@@ -1,0 +1,4 @@
+/** The worker room's public face for the page. */
+export { type ClientOptions, createClient, type EngineClient, startEngine } from "./client";
+export { createEngine } from "./engine";
+export type { Engine, Question, Reply, Subject } from "./protocol";

@@ -1,6 +1,6 @@
 /** Everything the floor says about one layout. */
 
-import { pieceFrame, polygonToOuter, standFrame } from "../geometry";
+import { geometryTolerance, pieceFrame, polygonToOuter, standFrame } from "../geometry";
 import type { Bay, Criteria, Layout, Placement, Plan, Polygon } from "../plan";
 import { criteriaOf, standOf, typeOf } from "../plan";
 import type { FloorReport, StandOnFloor, StandOverlap } from "./answers";
@@ -36,7 +36,7 @@ function standOnFloor(plan: Plan, placement: Placement, piece: Polygon, criteria
     stand: placement.stand,
     footprint,
     tripZone: tripZoneOf(placement.stand, tripHulls(type, placement.height, inBay, criteria), criteria, piece),
-    topInTheWay: topHeight < criteria.headroom,
+    topInTheWay: topHeight < criteria.headroom - geometryTolerance.touching,
     noRestZones: zonesTaken(noRestZones, [underPiece.top]),
     noFootZones: plan.bay === null ? [] : zonesTaken(plan.bay.noFootZones, footprint.plates),
     obstacles: plan.bay === null ? [] : zonesTaken(plan.bay.obstacles, body),

@@ -1,4 +1,5 @@
 /** The geometry room's public face. */
+export { type Barrier, clearanceAt } from "./barriers";
 export { pointToBoundary, pointToPolygon, polygonToPolygon } from "./distance";
 export { farthestFrom } from "./farthest";
 export {
@@ -38,5 +39,14 @@ export {
 export { difference, intersection, type Region, regionsArea, union } from "./regions";
 export { distanceBetween, type Gap, pointToSegment, segmentToSegment } from "./segments";
 export { areaOutside, overlap, sharedArea } from "./sharedArea";
+export {
+  airyPoint,
+  besselPoint,
+  type Station,
+  snap,
+  specialSpots,
+  stationsAcross,
+  stationsAlong,
+} from "./snapping";
 export { geometryTolerance } from "./tolerances";
-export { type Barrier, clearanceAt, type WidestPath, widestPath } from "./widestPath";
+export { type WidestPath, widestPath } from "./widestPath";

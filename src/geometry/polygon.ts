@@ -23,6 +23,26 @@ export function boundingBox(points: readonly Point[]): Box {
   return { least: [least0, least1], most: [most0, most1] };
 }
 
+/** The smallest box about two. */
+export function boxAbout(first: Box, second: Box): Box {
+  return {
+    least: [Math.min(first.least[0], second.least[0]), Math.min(first.least[1], second.least[1])],
+    most: [Math.max(first.most[0], second.most[0]), Math.max(first.most[1], second.most[1])],
+  };
+}
+
+/** Whether the closed box holds the point. */
+export function boxHolds({ least, most }: Box, [p, q]: Point): boolean {
+  return p >= least[0] && p <= most[0] && q >= least[1] && q <= most[1];
+}
+
+/** Distance of two boxes, m; 0 where they touch or overlap. */
+export function boxGap(first: Box, second: Box): number {
+  const gap0 = Math.max(0, first.least[0] - second.most[0], second.least[0] - first.most[0]);
+  const gap1 = Math.max(0, first.least[1] - second.most[1], second.least[1] - first.most[1]);
+  return Math.sqrt(gap0 * gap0 + gap1 * gap1);
+}
+
 /** m². */
 export function polygonArea(polygon: Polygon): number {
   return Math.abs(signedArea(polygon));

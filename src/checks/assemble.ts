@@ -2,48 +2,137 @@
 
 import type { Layout, Plan, Step } from "../plan";
 import { layoutOf } from "../plan";
-import { computed, diagramsPart, levelPart, tippingPart } from "./engine";
-import type { Answers } from "./parts";
-import type { Finding, LayoutReport, Report, StepReport } from "./report";
+import type { StepLevel } from "../statics";
+import { type StepContext, stepContext } from "./context";
+import { diagramsPart, levelPart, modelOf, slabPart, tippingPart, withoutMargins } from "./engine";
+import { type Findings, gatherNotChecked, layoutFindings, stepFindings, worstFirst } from "./findings";
+import { memoByIdentity } from "./memo";
+import { type Answers, knownValue, type StepParts } from "./parts";
+import { type Finding, type LayoutReport, type Report, type StepReport, worstOf } from "./report";
 
 /** The parts of one step; what takes long comes from `answers`. */
-export function stepReportOf(plan: Plan, step: Step, answers: Answers = computed): StepReport {
+function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
   const bounds = answers.bounds(plan, step);
   return {
-    step: step.id,
-    layout: step.layout,
-    placements: layoutOf(plan, step).placements,
     level: levelPart(plan, step),
     tipping: tippingPart(plan, step, bounds),
     diagrams: diagramsPart(plan, step),
     bounds,
     certificates: answers.certificates(plan, step),
     strength: answers.strength(plan, step),
+    slab: slabPart(plan, step, bounds),
     margins: answers.margins(plan, step),
-    verdict: "pending",
-    findings: [],
-    notChecked: [],
   };
 }
 
-export function layoutReportOf(plan: Plan, layout: Layout, answers: Answers = computed): LayoutReport {
+/** What the checks of a step read; null where the level solution is not there. */
+export function contextOf(plan: Plan, parts: StepParts & { readonly step: Step["id"] }): StepContext | null {
+  const step = plan.steps.find((one) => one.id === parts.step)!;
+  return contextWith(plan, step, parts);
+}
+
+function contextWith(plan: Plan, step: Step, parts: StepParts): StepContext | null {
+  const level: StepLevel | null = knownValue(parts.level);
+  const tipping = knownValue(parts.tipping);
+  if (level === null || tipping === null) return null;
+  const { bounds, strength, slab } = parts;
+  return stepContext(plan, step, { model: modelOf(plan, step), level, tipping, bounds, strength, slab });
+}
+
+const findingsOfStep = memoByIdentity(
+  (plan: Plan, step: Step, parts: StepParts) => [
+    step,
+    layoutOf(plan, step),
+    plan.piece,
+    plan.standTypes,
+    plan.stands,
+    plan.criteria,
+    plan.display,
+    plan.bay,
+    parts.level,
+    parts.tipping,
+    parts.bounds,
+    parts.strength,
+    parts.slab,
+  ],
+  (plan: Plan, step: Step, parts: StepParts): Findings => {
+    const context = contextWith(plan, step, parts);
+    return context === null ? withoutLevel(plan, step, parts) : stepFindings(context);
+  },
+);
+
+const findingsOfLayout = memoByIdentity(
+  (plan: Plan, layout: Layout, floor: LayoutReport["floor"]) => [
+    layout,
+    plan.piece,
+    plan.standTypes,
+    plan.stands,
+    plan.criteria,
+    plan.display,
+    plan.bay,
+    floor,
+  ],
+  (plan: Plan, layout: Layout, floor: LayoutReport["floor"]): Findings => layoutFindings(plan, layout, { floor }),
+);
+
+/** Without a level solution nothing can be said of the step. */
+function withoutLevel(plan: Plan, step: Step, { level }: StepParts): Findings {
+  const waiting = level.status === "pending";
+  const finding: Finding = {
+    code: "tips",
+    verdict: waiting ? "pending" : "unknown",
+    step: step.id,
+    layout: layoutOf(plan, step).id,
+    stand: null,
+    at: null,
+    message: waiting
+      ? "What the stands carry is still being computed."
+      : `What the stands carry could not be computed${level.status === "failed" ? ` (${level.why})` : ""}. Ask the qualified person and follow local rules.`,
+    value: null,
+    limit: null,
+    unit: null,
+    basis: "statics",
+    changed: false,
+    use: 0,
+  };
+  return { findings: [finding], notChecked: [] };
+}
+
+export function layoutReportOf(plan: Plan, layout: Layout, answers: Answers = withoutMargins): LayoutReport {
+  const floor = answers.floor(plan, layout);
+  return { layout: layout.id, floor, ...findingsOfLayout(plan, layout, floor) };
+}
+
+export function stepReportOf(plan: Plan, step: Step, answers: Answers = withoutMargins): StepReport {
+  const parts = stepPartsOf(plan, step, answers);
+  const own = findingsOfStep(plan, step, parts);
+  const layout = layoutOf(plan, step);
+  const ofFloor = layoutReportOf(plan, layout, answers).findings;
   return {
+    step: step.id,
     layout: layout.id,
-    floor: answers.floor(plan, layout),
-    slab: answers.slab(plan, layout),
-    findings: [],
-    notChecked: [],
+    placements: layout.placements,
+    ...parts,
+    ...own,
+    verdict: worstOf([...own.findings, ...ofFloor].map((finding) => finding.verdict)),
   };
 }
 
 /** The whole report. `answers` says where the slow parts come from; without it all but the margins are computed. */
-export function reportOf(plan: Plan, answers: Answers = computed): Report {
+export function reportOf(plan: Plan, answers: Answers = withoutMargins): Report {
   const steps = plan.steps.map((step) => stepReportOf(plan, step, answers));
   const layouts = plan.layouts.map((layout) => layoutReportOf(plan, layout, answers));
-  return { verdict: "pending", pending: true, steps, layouts, findings: [], notChecked: [] };
+  const findings = [...steps, ...layouts].flatMap((one) => one.findings).sort(worstFirst);
+  return {
+    verdict: worstOf(findings.map((finding) => finding.verdict)),
+    steps,
+    layouts,
+    findings,
+    notChecked: gatherNotChecked([...steps, ...layouts].map((one) => one.notChecked)),
+  };
 }
 
-/** All findings of a report's plan, worst first; works while bounds are pending. */
-export function findingsOf(plan: Plan, answers: Answers = computed): readonly Finding[] {
+/** All findings of a plan, worst first; works while bounds are pending. */
+export function findingsOf(plan: Plan, answers: Answers = withoutMargins): readonly Finding[] {
   return reportOf(plan, answers).findings;
 }

@@ -1,4 +1,4 @@
-/** The checks room's public face: plan → report. */
+/** The checks room's public face: plan → report → findings, sentences, result file. */
 export { findingsOf, layoutReportOf, reportOf, stepReportOf } from "./assemble";
 export {
   boundsPart,
@@ -11,6 +11,10 @@ export {
   slabPart,
   strengthPart,
   tippingPart,
+  withoutMargins,
 } from "./engine";
+export { gatherNotChecked, linesOf, worstFirst } from "./findings";
 export * from "./parts";
 export * from "./report";
+export { type Json, lineOf, refusalOf, resultOf } from "./result";
+export { cautions, sayIn } from "./words";

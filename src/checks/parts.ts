@@ -3,8 +3,9 @@
  * editor can show the level answer while the bounds are still being computed. Pending never counts as `holds`.
  */
 
-import type { Layout, LayoutId, MassId, Plan, Point, StandId, Step } from "../plan";
-import type { PartLevel, StepLevel } from "../statics";
+import type { FloorReport, SlabStress } from "../floor";
+import type { Layout, LayoutId, Plan, StandId, Step } from "../plan";
+import type { BoxTip, Governing, PartLevel, PartTipping, StepLevel, StrengthAnswer } from "../statics";
 
 export type Part<Value> =
   /** Computed for exactly this plan. */
@@ -15,7 +16,10 @@ export type Part<Value> =
   | { readonly status: "failed"; readonly why: string };
 
 export const known = <Value>(value: Value): Part<Value> => ({ status: "known", value });
-export const pending = <Value>(last: Value | null = null): Part<Value> => ({ status: "pending", last });
+const nothingYet = { status: "pending", last: null } as const;
+/** The same object whenever there is no earlier answer, so that what rests on it is remembered. */
+export const pending = <Value>(last: Value | null = null): Part<Value> =>
+  last === null ? nothingYet : { status: "pending", last };
 export const failed = <Value>(why: string): Part<Value> => ({ status: "failed", why });
 /** The value of a known part; null while pending or failed. */
 export const knownValue = <Value>(part: Part<Value>): Value | null => (part.status === "known" ? part.value : null);
@@ -41,29 +45,23 @@ export interface Witness {
 /** What one stand may carry over the box of engine.md section 4, N. */
 export interface StandBounds {
   readonly stand: StandId;
-  readonly least: number;
-  readonly most: number;
-  readonly leastAt: Witness;
-  readonly mostAt: Witness;
+  /** What equilibrium alone allows, whatever the heights. */
   readonly staticsLeast: number;
   readonly staticsMost: number;
-  readonly legFramesMost: readonly [number, number];
-}
-
-/** One combination within the box that tips a part: every weight, centre and load without which it would not. */
-export interface BoxTip {
-  readonly part: number;
-  readonly masses: readonly MassId[];
-  /** Masses whose place, not weight, is needed. */
-  readonly centres: readonly MassId[];
-  /** Indices into the step's loads. */
-  readonly loads: readonly number[];
+  /** null where the box tips. */
+  readonly over: {
+    readonly least: number;
+    readonly most: number;
+    readonly leastAt: Witness;
+    readonly mostAt: Witness;
+    readonly legFramesMost: readonly [number, number];
+  } | null;
 }
 
 export interface StepBounds {
-  /** Not null: some combination within the box tips the piece, and there are no bounds. */
-  readonly boxTips: BoxTip | null;
-  /** As the layout's placements; null where the step is unstable or the box tips. */
+  /** Edges over which some combination within the box tips the piece; if there are any, there is no `over`. */
+  readonly boxTips: readonly BoxTip[];
+  /** As the layout's placements; null in an unstable step. */
   readonly stands: readonly StandBounds[] | null;
 }
 
@@ -73,58 +71,35 @@ export type StepCertificates = readonly ({ readonly least: number; readonly most
 /** Curves and extremes along the piece, one entry a part. */
 export type StepDiagrams = readonly PartLevel[];
 
-export interface TippingEdge {
-  readonly from: Point;
-  readonly to: Point;
-  /** Of the load centre inside the edge, m; null where there is no downward resultant. */
-  readonly distance: number | null;
-  /** Righting ÷ overturning; null if nothing overturns. */
-  readonly reserve: number | null;
-  /** Righting − overturning, the person left out, N·m. */
-  readonly margin: number | null;
-}
+/** Tipping lines of every part, as the step's parts. */
+export type StepTipping = readonly PartTipping[];
 
-export interface PartTipping {
-  /** Support polygon, counter-clockwise in (s, t). */
-  readonly edges: readonly TippingEdge[];
-  readonly addedLoad: { readonly value: number; readonly s: number; readonly t: number } | null;
-}
-
-export interface StepTipping {
-  readonly parts: readonly PartTipping[];
-}
-
-export interface TripZone {
-  readonly stand: StandId;
-  readonly polygons: readonly { readonly outer: readonly Point[]; readonly holes: readonly (readonly Point[])[] }[];
-  readonly area: number;
-  readonly reach: number;
-}
-
-export interface WalkwayAnswer {
-  readonly name: string;
-  readonly clearWidth: number;
-  readonly withoutLegs: number;
-  readonly required: number;
-  readonly narrowestAt: Point | null;
-}
-
-/** Bay frame; null parts of the plan (no bay) give an empty answer. */
-export interface LayoutFloor {
-  readonly tripZones: readonly TripZone[];
-  readonly walkways: readonly WalkwayAnswer[];
-}
-
-/** Stress under the worst foot of a stand in one step, Pa. */
-export interface FootStress {
-  readonly stand: StandId;
-  readonly stress: number;
-}
-export type LayoutSlab = readonly FootStress[];
-
-/** The strength of the piece and of the tops in one step. Filled in with the strength checks. */
+/** The strength of the piece and of the tops in one step: the worst of the level solution and of all witnesses. */
 export interface StepStrength {
-  readonly bearingPressure: readonly { readonly stand: StandId; readonly value: number }[];
+  readonly bending: StrengthAnswer;
+  readonly shear: StrengthAnswer;
+  readonly lateralBuckling: StrengthAnswer;
+  /** m; null without a sagLimit, or where nothing spans. */
+  readonly sag: Governing | null;
+  /** As the layout's placements. */
+  readonly stands: readonly {
+    readonly stand: StandId;
+    readonly webYielding: StrengthAnswer;
+    readonly webCrippling: StrengthAnswer;
+    /** Pa, at the stand's greatest reaction, × set-down factor; null without contact. */
+    readonly pressure: number | null;
+  }[];
+}
+
+/** Stress of the slab under the feet, as the layout's placements. */
+export interface StepSlab {
+  /** Allowed, Pa. */
+  readonly allowed: number;
+  readonly stands: readonly {
+    readonly stand: StandId;
+    /** Under its four feet, in the order of the footprint. */
+    readonly feet: readonly SlabStress[];
+  }[];
 }
 
 /** What the plan still takes before something new fails (engine.md section 13). */
@@ -150,13 +125,14 @@ export interface StepParts {
   readonly bounds: Part<StepBounds>;
   readonly certificates: Part<StepCertificates>;
   readonly strength: Part<StepStrength>;
+  /** null where the bay gives no slab. */
+  readonly slab: Part<StepSlab | null>;
   readonly margins: Part<GoodUpTo>;
 }
 
 export interface LayoutParts {
   readonly layout: LayoutId;
-  readonly floor: Part<LayoutFloor>;
-  readonly slab: Part<LayoutSlab>;
+  readonly floor: Part<FloorReport>;
 }
 
 /**
@@ -168,8 +144,7 @@ export interface Answers {
   readonly certificates: (plan: Plan, step: Step) => Part<StepCertificates>;
   readonly strength: (plan: Plan, step: Step) => Part<StepStrength>;
   readonly margins: (plan: Plan, step: Step) => Part<GoodUpTo>;
-  readonly floor: (plan: Plan, layout: Layout) => Part<LayoutFloor>;
-  readonly slab: (plan: Plan, layout: Layout) => Part<LayoutSlab>;
+  readonly floor: (plan: Plan, layout: Layout) => Part<FloorReport>;
 }
 
 /** Nothing has been answered yet. */
@@ -179,5 +154,4 @@ export const awaited: Answers = {
   strength: () => pending(),
   margins: () => pending(),
   floor: () => pending(),
-  slab: () => pending(),
 };

@@ -34,6 +34,8 @@ export interface Finding {
   readonly basis: string;
   /** True where the plan changes the criterion that the limit comes from; `basis` says so too. */
   readonly changed: boolean;
+  /** How much of the limit is used: 1 at the limit, more is worse; 0 for a condition that is met or not. */
+  readonly use: number;
 }
 
 /** A check left out because optional data is null: one entry a code. */

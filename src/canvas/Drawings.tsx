@@ -129,6 +129,9 @@ function useFittedCamera(plan: Plan, sheet: Sheet | null, wished: Camera | null)
     () => (sheet === null ? null : fitted(extentOf({ piece, standTypes, layouts }), sheet)),
     [piece, standTypes, layouts, sheet],
   );
+  useEffect(() => {
+    if (fit !== null) theEditor().look({ fitted: fit });
+  }, [fit]);
   return wished ?? fit;
 }
 

@@ -190,7 +190,7 @@ export function createEditor(options: EditorOptions): Editor {
         gesture: null,
         snaps: noSnaps,
         selection: noSelection,
-        view: { ...viewOn(document, null), theme: view.theme, overlays: view.overlays },
+        view: { ...viewOn(document, null), theme: view.theme, overlays: view.overlays, fitted: view.fitted },
         answers: answersTo(document),
         origin: from.origin ?? nothingHere,
         notice: null,

@@ -87,6 +87,7 @@ const everything: Readonly<Record<Overlay, boolean>> = {
 export function viewOn(document: PlanDocument, wished: View | null): View {
   const first = document.steps[0];
   if (first === undefined) throw new Error("a plan has at least one step");
-  if (wished === null) return { step: first.id, overlays: everything, theme: "auto", reading: null, camera: null };
+  if (wished === null)
+    return { step: first.id, overlays: everything, theme: "auto", reading: null, camera: null, fitted: null };
   return document.steps.some(({ id }) => id === wished.step) ? wished : { ...wished, step: first.id };
 }

@@ -69,6 +69,8 @@ export interface View {
   readonly reading: number | null;
   /** null = fit to what is shown as soon as the size of the drawing is known. */
   readonly camera: Camera | null;
+  /** What the fit gives, told by the drawings; null before they have a size. */
+  readonly fitted: Camera | null;
 }
 
 /** One camera for both drawings: one scale, one centre along the piece. */

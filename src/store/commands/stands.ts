@@ -51,8 +51,9 @@ export const standEdits = {
       onStand(document, { layout, stand }, (placement) => changed(placement, { s, t })),
   }),
   /** Several at once, as a drag of a multiple selection does. */
-  "stands.move": edit<{ layout: LayoutId; moves: readonly StandMove[]; burst?: string }>({
-    label: ({ moves }) => (moves.length === 1 ? `Move ${moves[0]?.stand}` : `Move ${moves.length} stands`),
+  "stands.move": edit<{ layout: LayoutId; moves: readonly StandMove[]; burst?: string; label?: string }>({
+    label: ({ moves, label }) =>
+      label ?? (moves.length === 1 ? `Move ${moves[0]?.stand}` : `Move ${moves.length} stands`),
     run: (document, { layout, moves }) => {
       const targets = new Map(moves.map((move) => [move.stand, move]));
       return inLayout(document, layout, (placements) =>

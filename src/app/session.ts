@@ -1,0 +1,187 @@
+/** Joins the editor with the engine's worker, the browser's database and files. No React here. */
+
+import { oncePerFrame } from "../canvas";
+import { reportOf } from "../checks";
+import { type PlanDocument, read, write } from "../plan";
+import {
+  createAutosave,
+  fileNameFor,
+  lockPlan,
+  type OpenedFile,
+  openDatabase,
+  openFile,
+  type PlanDatabase,
+  type PlanLock,
+  saveFile,
+} from "../storage";
+import { createEditor, type Editor } from "../store";
+import { startEngine } from "../worker";
+
+export interface Session {
+  readonly editor: Editor;
+  /** Asks for a file and opens it. */
+  readonly openFile: () => Promise<void>;
+  /** Opens a file that was dropped or handed over; a refused one leaves everything as it is and is said. */
+  readonly openBytes: (file: OpenedFile) => Promise<void>;
+  /** Saves a plan file: the one that was opened, or where the person says. */
+  readonly saveFile: () => Promise<void>;
+  /** Goes on with another plan, kept under a name of its own. The one before stays in the database. */
+  readonly begin: (document: PlanDocument, label: string) => Promise<void>;
+}
+
+/** The database's setting that names the plan to go on with. */
+const lastPlan = "last plan";
+
+/** How long after the last edit the slow answers are asked for, ms: a burst of edits asks once. */
+const askPause = 30;
+
+/** Starts with the plan of the last visit, or with `first`. */
+export async function startSession(first: PlanDocument): Promise<Session> {
+  const database = await openDatabase().catch(() => null);
+  const kept = database === null ? null : await lastKept(database);
+  const start = kept === null || !kept.ok ? first : kept.document;
+
+  const refreshOncePerFrame = oncePerFrame();
+  const engine = startEngine(() => refreshOncePerFrame(() => editor.refresh()));
+  const editor = createEditor({
+    document: start,
+    report: (plan) => reportOf(plan, engine.answers),
+    refuse: refusalOf,
+    schedule: oncePerFrame(),
+  });
+
+  let waiting = false;
+  const ask = (): void => {
+    waiting = false;
+    const { preview, document, answers, view, gesture } = editor.state();
+    engine.ask(preview ?? document, answers.revision, view.step, gesture !== null);
+  };
+  editor.store.subscribe((state, before) => {
+    if (state.answers.revision === before.answers.revision && state.view.step === before.view.step) return;
+    if (waiting) return;
+    waiting = true;
+    setTimeout(ask, askPause);
+  });
+  ask();
+
+  const keeping = keep(editor, database);
+  if (kept !== null && !kept.ok) {
+    await keeping.begin(newRecord());
+    editor.say({
+      kind: "refusal",
+      text: `The plan of your last visit could not be read and was left as it is. ${kept.why}`,
+    });
+  } else await keeping.begin(kept?.record ?? newRecord());
+
+  const begin = async (document: PlanDocument, label: string, file: string | null = null): Promise<void> => {
+    const record = newRecord();
+    editor.open(document, { label, origin: { record, file } });
+    await keeping.begin(record);
+  };
+
+  let handle: FileSystemFileHandle | null = null;
+  const openBytes = async (file: OpenedFile): Promise<void> => {
+    const answer = read(file.bytes);
+    if (!answer.ok) {
+      const where = answer.path === "" ? "" : `${answer.path}: `;
+      editor.say({ kind: "refusal", text: `${file.name} was not opened. ${where}${answer.message}` });
+      return;
+    }
+    handle = file.handle;
+    await begin(answer.document, `Opened ${file.name}`, file.name);
+  };
+
+  return {
+    editor,
+    openBytes,
+    openFile: async () => {
+      const file = await openFile();
+      if (file !== null) await openBytes(file);
+    },
+    saveFile: async () => {
+      const { document, origin } = editor.state();
+      const saved = await saveFile(write(document), origin.file ?? fileNameFor(document.title), handle);
+      if (saved === null) return;
+      handle = saved.handle;
+      editor.setOrigin({ file: saved.name });
+      editor.say({ kind: "information", text: `Saved as ${saved.name}.` });
+    },
+    begin: async (document, label) => {
+      handle = null;
+      await begin(document, label);
+    },
+  };
+}
+
+const newRecord = (): string => crypto.randomUUID();
+
+type Kept =
+  | { readonly ok: true; readonly record: string; readonly document: PlanDocument }
+  | { readonly ok: false; readonly why: string };
+
+/** The plan of the last visit; null where there was none. */
+async function lastKept(database: PlanDatabase): Promise<Kept | null> {
+  const id = await database.setting(lastPlan);
+  const record = id === null ? null : await database.load(id);
+  if (record === null) return null;
+  const answer = read(record.text);
+  return answer.ok ? { ok: true, record: record.id, document: answer.document } : { ok: false, why: answer.message };
+}
+
+/** What is wrong with a document that an edit made: what could not be read again is not made. */
+function refusalOf(document: PlanDocument): string | null {
+  try {
+    const answer = read(write(document));
+    return answer.ok ? null : `${answer.path}: ${answer.message}`;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** Keeps the open document in its record: after every history entry, by the one window that holds the record's lock. */
+function keep(editor: Editor, database: PlanDatabase | null) {
+  let lock: PlanLock | null = null;
+  let record: string | null = null;
+  const autosave = createAutosave<{ readonly id: string; readonly document: PlanDocument }>(
+    async ({ id, document }) => {
+      await database?.save({ id, title: document.title, text: write(document), saved: Date.now() });
+    },
+    (state) => editor.setSaving(state.status === "failed" ? { ...state, why: `not kept: ${state.why}` } : state),
+  );
+  const save = (): void => {
+    if (database === null || record === null || lock?.held() !== true) return;
+    autosave.save({ id: record, document: editor.state().document });
+  };
+  editor.store.subscribe((state, before) => {
+    if (state.document !== before.document) save();
+  });
+  if (database === null)
+    editor.setSaving({ status: "failed", why: "this browser keeps nothing: save the plan to a file" });
+
+  return {
+    /** From now on the document belongs to this record. */
+    begin: async (id: string): Promise<void> => {
+      lock?.release();
+      lock = null;
+      record = id;
+      editor.setOrigin({ record: id });
+      if (database === null) return;
+      await database.keepSetting(lastPlan, id);
+      lock = await lockPlan(id, (waited) => {
+        if (record === id && waited) void takeOver(id);
+      });
+      if (lock.held()) save();
+      else editor.setSaving({ status: "elsewhere" });
+    },
+  };
+
+  /** The other window has gone: what it kept is opened here, unless something was already done here. */
+  async function takeOver(id: string): Promise<void> {
+    const kept = (await database?.load(id)) ?? null;
+    const answer = kept === null ? null : read(kept.text);
+    const { history, origin } = editor.state();
+    if (answer?.ok === true && history.entries.length === 1) editor.open(answer.document, { label: "Opened", origin });
+    save();
+    editor.setSaving({ status: "saved" });
+  }
+}

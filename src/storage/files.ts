@@ -57,7 +57,7 @@ export async function saveFile(
 /** A file name that says what is in it: the title with what no file system takes left out. */
 export function fileNameFor(title: string): string {
   const plain = title
-    .normalize("NFKD")
+    .normalize("NFKC")
     .replace(/[^\p{L}\p{N}]+/gu, "-")
     .replace(/^-+|-+$/g, "")
     .slice(0, 60);

@@ -1,0 +1,332 @@
+/**
+ * The table of actions: what keys and menus do without arguments. Each that changes the document does so through the
+ * table of edits. Menus, keymap and help read this one.
+ */
+
+import { type Display, type Placement, pieceLength, type StandId } from "../../plan";
+import type { Editor } from "../editor";
+import { canRedo, canUndo } from "../history";
+import { layoutInView, selectedStands, shown } from "../selectors";
+import { type EditorState, noSelection } from "../state";
+
+export interface Action {
+  readonly id: string;
+  readonly label: string;
+  /** Names of keys (keymap.ts); the first is the one that menus show. */
+  readonly keys: readonly string[];
+  /** Where the keys answer: everywhere on the page, or with the drawings in focus. */
+  readonly where: "page" | "drawings";
+  readonly group: "history" | "stands" | "piece" | "view" | "steps";
+  readonly enabled: (state: EditorState) => boolean;
+  readonly run: (editor: Editor) => void;
+}
+
+const always = (): boolean => true;
+const someStands = (state: EditorState): boolean => selectedStands(state).length > 0;
+const oneStand = (state: EditorState): boolean => selectedStands(state).length === 1;
+const anyStands = (state: EditorState): boolean => layoutInView(state).placements.length > 0;
+const severalSteps = (state: EditorState): boolean => shown(state).steps.length > 1;
+
+/** How far an arrow key moves, m: whole units, and with Shift fine ones. */
+export function nudgeOf({ units }: Pick<Display, "units">): { readonly coarse: number; readonly fine: number } {
+  switch (units) {
+    case "us":
+      return { coarse: 0.0254, fine: 0.0254 / 16 };
+    case "metric":
+      return { coarse: 0.01, fine: 0.001 };
+    default:
+      return units satisfies never;
+  }
+}
+
+const tidy = (metres: number): number => Math.round(metres * 1e7) / 1e7;
+
+/** Moves what is selected: stands in the piece frame, the piece in the bay along its own directions. */
+function nudge(editor: Editor, along: -1 | 0 | 1, across: -1 | 0 | 1, fine: boolean): void {
+  const state = editor.state();
+  const sizes = nudgeOf(shown(state).display);
+  const size = fine ? sizes.fine : sizes.coarse;
+  const chosen = selectedStands(state);
+  if (state.selection.kind === "piece") {
+    const { x, y, heading } = shown(state).piece.pose;
+    const angle = (heading * Math.PI) / 180;
+    const [ds, dt] = [along * size, across * size];
+    editor.run("piece.move", {
+      x: tidy(x + ds * Math.cos(angle) - dt * Math.sin(angle)),
+      y: tidy(y + ds * Math.sin(angle) + dt * Math.cos(angle)),
+      burst: "nudge piece",
+    });
+    return;
+  }
+  const layout = layoutInView(state);
+  const moves = layout.placements
+    .filter(({ stand }) => chosen.includes(stand))
+    .map(({ stand, s, t }) => ({ stand, s: tidy(s + along * size), t: tidy(t + across * size) }));
+  if (moves.length > 0) editor.run("stands.move", { layout: layout.id, moves, burst: `nudge ${chosen.join(" ")}` });
+}
+
+function nudgeAction(key: string, words: string, along: -1 | 0 | 1, across: -1 | 0 | 1): readonly Action[] {
+  const enabled = (state: EditorState): boolean => someStands(state) || state.selection.kind === "piece";
+  const common = { where: "drawings", group: "stands", enabled } as const;
+  return [
+    {
+      ...common,
+      id: `nudge.${key}`,
+      label: `Move ${words}`,
+      keys: [key],
+      run: (editor) => nudge(editor, along, across, false),
+    },
+    {
+      ...common,
+      id: `nudge.fine.${key}`,
+      label: `Move ${words} a little`,
+      keys: [`Shift+${key}`],
+      run: (editor) => nudge(editor, along, across, true),
+    },
+  ];
+}
+
+function turn(editor: Editor, degrees: number): void {
+  const layout = layoutInView(editor.state());
+  const placement = layout.placements.find(({ stand }) => stand === selectedStands(editor.state())[0]);
+  if (placement === undefined) return;
+  const angle = ((placement.angle + degrees + 540) % 360) - 180;
+  editor.run("stand.turn", { layout: layout.id, stand: placement.stand, angle, burst: `turn ${placement.stand}` });
+}
+
+/** The next or previous stand along the piece; the first or last where none is selected. */
+function walk(editor: Editor, by: 1 | -1): void {
+  const order = standsAlong(layoutInView(editor.state()).placements);
+  const at = order.indexOf(selectedStands(editor.state()).at(-1) as StandId);
+  const next = at < 0 ? (by > 0 ? 0 : order.length - 1) : (at + by + order.length) % order.length;
+  const stand = order[next];
+  if (stand !== undefined) editor.select({ kind: "stands", ids: [stand] });
+}
+
+const standsAlong = (placements: readonly Placement[]): readonly StandId[] =>
+  [...placements].sort((a, b) => a.s - b.s).map(({ stand }) => stand);
+
+/** True where Tab leaves the drawings: past the last stand, or before the first. */
+export function walkEnds(state: EditorState, by: 1 | -1): boolean {
+  const order = standsAlong(layoutInView(state).placements);
+  const at = order.indexOf(selectedStands(state).at(-1) as StandId);
+  return order.length === 0 || (by > 0 ? at === order.length - 1 : at === 0);
+}
+
+function goToStep(editor: Editor, by: 1 | -1): void {
+  const { steps } = shown(editor.state());
+  const at = steps.findIndex(({ id }) => id === editor.state().view.step);
+  const step = steps[at + by];
+  if (step !== undefined) editor.look({ step: step.id });
+}
+
+/** Spreads the selected stands (all, where fewer than three are) evenly between the outermost two. */
+function spaceEvenly(editor: Editor): void {
+  const layout = layoutInView(editor.state());
+  const chosen = selectedStands(editor.state());
+  const among =
+    chosen.length >= 3 ? layout.placements.filter(({ stand }) => chosen.includes(stand)) : layout.placements;
+  const order = [...among].sort((a, b) => a.s - b.s);
+  const [first, last] = [order[0], order.at(-1)];
+  if (first === undefined || last === undefined || order.length < 3) return;
+  const moves = order.map(({ stand, t }, index) => ({
+    stand,
+    s: tidy(first.s + ((last.s - first.s) * index) / (order.length - 1)),
+    t,
+  }));
+  editor.run("stands.move", { layout: layout.id, moves, label: "Space the stands evenly" });
+}
+
+/** Moves the selected stands (all, where none is) to their mirror images about the middle of the piece. */
+function mirror(editor: Editor): void {
+  const layout = layoutInView(editor.state());
+  const chosen = selectedStands(editor.state());
+  const length = pieceLength(shown(editor.state()).piece);
+  const among = chosen.length > 0 ? layout.placements.filter(({ stand }) => chosen.includes(stand)) : layout.placements;
+  const moves = among.map(({ stand, s, t }) => ({ stand, s: tidy(length - s), t }));
+  editor.run("stands.move", { layout: layout.id, moves, label: "Mirror the stands" });
+}
+
+/** Zooms about the middle of the drawings. */
+function zoom(editor: Editor, factor: number): void {
+  const { camera, fitted } = editor.state().view;
+  const now = camera ?? fitted;
+  if (now !== null) editor.look({ camera: { ...now, scale: now.scale * factor } });
+}
+
+/** Lets go of what is under way, then of what is selected. */
+function letGo(editor: Editor): void {
+  if (editor.gesture.running()) editor.gesture.cancel();
+  else if (editor.state().notice !== null) editor.say(null);
+  else editor.select(noSelection);
+}
+
+export const actions: readonly Action[] = [
+  {
+    id: "undo",
+    label: "Undo",
+    keys: ["Mod+Z"],
+    where: "page",
+    group: "history",
+    enabled: (state) => canUndo(state.history),
+    run: (editor) => editor.undo(),
+  },
+  {
+    id: "redo",
+    label: "Redo",
+    keys: ["Mod+Shift+Z", "Mod+Y"],
+    where: "page",
+    group: "history",
+    enabled: (state) => canRedo(state.history),
+    run: (editor) => editor.redo(),
+  },
+  {
+    id: "let-go",
+    label: "Let go, or take a running move back",
+    keys: ["Escape"],
+    where: "page",
+    group: "history",
+    enabled: always,
+    run: letGo,
+  },
+  {
+    id: "stand.next",
+    label: "Next stand",
+    keys: ["Tab"],
+    where: "drawings",
+    group: "stands",
+    enabled: anyStands,
+    run: (editor) => walk(editor, 1),
+  },
+  {
+    id: "stand.previous",
+    label: "Previous stand",
+    keys: ["Shift+Tab"],
+    where: "drawings",
+    group: "stands",
+    enabled: anyStands,
+    run: (editor) => walk(editor, -1),
+  },
+  {
+    id: "stands.all",
+    label: "Select all stands",
+    keys: ["Mod+A"],
+    where: "drawings",
+    group: "stands",
+    enabled: anyStands,
+    run: (editor) => editor.select({ kind: "stands", ids: standsAlong(layoutInView(editor.state()).placements) }),
+  },
+  ...nudgeAction("ArrowRight", "toward the far end", 1, 0),
+  ...nudgeAction("ArrowLeft", "toward the datum end", -1, 0),
+  ...nudgeAction("ArrowUp", "to the left of the piece", 0, 1),
+  ...nudgeAction("ArrowDown", "to the right of the piece", 0, -1),
+  {
+    id: "stand.turn.left",
+    label: "Turn 5° to the left",
+    keys: ["["],
+    where: "drawings",
+    group: "stands",
+    enabled: oneStand,
+    run: (editor) => turn(editor, 5),
+  },
+  {
+    id: "stand.turn.right",
+    label: "Turn 5° to the right",
+    keys: ["]"],
+    where: "drawings",
+    group: "stands",
+    enabled: oneStand,
+    run: (editor) => turn(editor, -5),
+  },
+  {
+    id: "stands.remove",
+    label: "Take away the selected stands",
+    keys: ["Delete", "Backspace"],
+    where: "drawings",
+    group: "stands",
+    enabled: someStands,
+    run: (editor) =>
+      editor.run("stands.remove", {
+        layout: layoutInView(editor.state()).id,
+        stands: selectedStands(editor.state()),
+      }),
+  },
+  {
+    id: "stands.space",
+    label: "Space the stands evenly",
+    keys: ["E"],
+    where: "drawings",
+    group: "stands",
+    enabled: (state) => layoutInView(state).placements.length >= 3,
+    run: spaceEvenly,
+  },
+  {
+    id: "stands.mirror",
+    label: "Mirror the stands about the middle",
+    keys: ["M"],
+    where: "drawings",
+    group: "stands",
+    enabled: anyStands,
+    run: mirror,
+  },
+  {
+    id: "piece.select",
+    label: "Select the piece",
+    keys: ["P"],
+    where: "drawings",
+    group: "piece",
+    enabled: always,
+    run: (editor) => editor.select({ kind: "piece" }),
+  },
+  {
+    id: "view.fit",
+    label: "Show all",
+    keys: ["0", "Home"],
+    where: "drawings",
+    group: "view",
+    enabled: always,
+    run: (editor) => editor.look({ camera: null }),
+  },
+  {
+    id: "view.in",
+    label: "Nearer",
+    keys: ["+", "="],
+    where: "drawings",
+    group: "view",
+    enabled: always,
+    run: (editor) => zoom(editor, 1.25),
+  },
+  {
+    id: "view.out",
+    label: "Farther",
+    keys: ["-"],
+    where: "drawings",
+    group: "view",
+    enabled: always,
+    run: (editor) => zoom(editor, 0.8),
+  },
+  {
+    id: "step.next",
+    label: "Next step",
+    keys: ["PageDown"],
+    where: "drawings",
+    group: "steps",
+    enabled: severalSteps,
+    run: (editor) => goToStep(editor, 1),
+  },
+  {
+    id: "step.previous",
+    label: "Previous step",
+    keys: ["PageUp"],
+    where: "drawings",
+    group: "steps",
+    enabled: severalSteps,
+    run: (editor) => goToStep(editor, -1),
+  },
+];
+
+/** The action that a key means; null where it means none, or one that is not to be had now. */
+export function actionFor(key: string, where: Action["where"], state: EditorState): Action | null {
+  const action = actions.find((one) => one.keys.includes(key) && (one.where === "page" || one.where === where));
+  return action?.enabled(state) === true ? action : null;
+}

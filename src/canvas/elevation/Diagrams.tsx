@@ -6,7 +6,7 @@ import { lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
 import type { Look } from "../look";
 import { crisp, fill, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
-import { forceWords, lengthWords, momentWords, smallLengthWords } from "../words";
+import { forceWords, lengthWords, momentWords } from "../words";
 
 /** One diagram. */
 interface Kind {
@@ -37,7 +37,7 @@ const kinds: readonly Kind[] = [
     colour: "deflection",
     values: ({ deflection }) => deflection,
     extremes: ({ deflection }) => deflection,
-    words: (value, look) => smallLengthWords(value, look.display),
+    words: (value, look) => lengthWords(value, look.display),
   },
 ];
 

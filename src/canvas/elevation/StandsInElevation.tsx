@@ -6,7 +6,7 @@ import { dash, lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
 import type { Look } from "../look";
 import { arrowHead, crisp, fill, hatch, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
-import { smallLengthWords } from "../words";
+import { lengthWords } from "../words";
 import { type Profile, type StandProfile, sideOf } from "./profile";
 
 interface Common {
@@ -147,7 +147,7 @@ export const GapsInElevation = memo(function GapsInElevation({
           arrowHead(paper, [x, under], [0, 1], 6, drawing.gap);
           line(paper, [x, top + 2], [x, top + 12], pen);
           arrowHead(paper, [x, top], [0, -1], 6, drawing.gap);
-          write(paper, `gap ${smallLengthWords(stand.gap, look.display)}`, [x + 7, top + 9], {
+          write(paper, `gap ${lengthWords(stand.gap, look.display)}`, [x + 7, top + 9], {
             colour: drawing.gap,
             size: typeSize.small,
             align: "left",
@@ -156,7 +156,7 @@ export const GapsInElevation = memo(function GapsInElevation({
         } else if (placement.shim > 0) {
           const y = map.y(stand.top - stand.shim / 2);
           line(paper, [right + 2, y], [right + 9, y + 8], { colour: drawing.shim, width: lineWeight.thin });
-          write(paper, `shim ${smallLengthWords(placement.shim, look.display)}`, [right + 12, y + 9], {
+          write(paper, `shim ${lengthWords(placement.shim, look.display)}`, [right + 12, y + 9], {
             colour: drawing.shim,
             size: typeSize.small,
             align: "left",

@@ -1,4 +1,6 @@
 /** The library room's public face. */
+
+export { type GenericStand, genericStands } from "./genericStands";
 export {
   type Density,
   densities,
@@ -11,6 +13,15 @@ export {
   steelDensity,
   steelGrades,
 } from "./materials";
+export {
+  levelToleranceOf,
+  type NewPlanAnswers,
+  newPlan,
+  type PieceKind,
+  type RatedPer,
+  standPositions,
+  uncertaintyOf,
+} from "./newPlan";
 export {
   type Box,
   type BuiltUpI,

@@ -1,0 +1,82 @@
+/** The column beside the drawings: what is found, what is chosen, and the lists behind it. */
+
+import { Tabs } from "@mantine/core";
+import { useState } from "react";
+import { DisplayUnits } from "../ui";
+import { useCalm, usePlan } from "./connect";
+import { FindingsPanel } from "./findings/FindingsPanel";
+import { GoodUpToPanel } from "./findings/GoodUpTo";
+import { VerdictLine } from "./findings/VerdictLine";
+import styles from "./panels.module.css";
+import { PieceInspector } from "./piece/PieceInspector";
+import { BayPanel } from "./plan/BayPanel";
+import { CriteriaPanel } from "./plan/CriteriaPanel";
+import { HistoryPanel } from "./plan/HistoryPanel";
+import { TitlePanel } from "./plan/TitlePanel";
+import { RegisterPanel } from "./stands/RegisterPanel";
+import { StandInspector } from "./stands/StandInspector";
+import { StandsTable } from "./stands/StandsTable";
+import { StepsPanel } from "./steps/StepsPanel";
+
+const tabs = [
+  { value: "findings", label: "Findings" },
+  { value: "stands", label: "Stands" },
+  { value: "piece", label: "Piece" },
+  { value: "steps", label: "Steps" },
+  { value: "plan", label: "Plan" },
+] as const;
+type Tab = (typeof tabs)[number]["value"];
+
+export function SidePanel() {
+  const [tab, setTab] = useState<Tab>("findings");
+  const { display } = usePlan();
+  return (
+    <DisplayUnits display={display}>
+      <aside className={styles.side} aria-label="Findings and lists">
+        <VerdictLine />
+        <Tabs
+          value={tab}
+          onChange={(value) => setTab((value as Tab | null) ?? "findings")}
+          keepMounted={false}
+          className={styles.tabs}
+        >
+          <Tabs.List aria-label="What to look at">
+            {tabs.map(({ value, label }) => (
+              <Tabs.Tab key={value} value={value}>
+                {label}
+              </Tabs.Tab>
+            ))}
+          </Tabs.List>
+          <Tabs.Panel value="findings" className={styles.tabBody}>
+            <GoodUpToPanel />
+            <ChosenStand />
+            <FindingsPanel />
+          </Tabs.Panel>
+          <Tabs.Panel value="stands" className={styles.tabBody}>
+            <ChosenStand />
+            <StandsTable />
+            <RegisterPanel />
+          </Tabs.Panel>
+          <Tabs.Panel value="piece" className={styles.tabBody}>
+            <PieceInspector />
+          </Tabs.Panel>
+          <Tabs.Panel value="steps" className={styles.tabBody}>
+            <StepsPanel />
+          </Tabs.Panel>
+          <Tabs.Panel value="plan" className={styles.tabBody}>
+            <TitlePanel />
+            <BayPanel />
+            <CriteriaPanel />
+            <HistoryPanel />
+          </Tabs.Panel>
+        </Tabs>
+      </aside>
+    </DisplayUnits>
+  );
+}
+
+/** The inspector of the stand that was touched last. */
+function ChosenStand() {
+  const stand = useCalm((state) => (state.selection.kind === "stands" ? (state.selection.ids.at(-1) ?? null) : null));
+  return stand === null ? null : <StandInspector stand={stand} />;
+}

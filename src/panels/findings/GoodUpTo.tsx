@@ -1,0 +1,71 @@
+/** Beside the verdict: what the plan still takes before something new fails. */
+
+import type { GoodUpTo, Part } from "../../checks";
+import { reportInView } from "../../store";
+import { Disclosure, Entry, Quantity, TitleBlock, useFormat, VerdictShape, verdictWords } from "../../ui";
+import { useCalm } from "../connect";
+import styles from "../panels.module.css";
+
+export function GoodUpToPanel() {
+  const part = useCalm((state) => reportInView(state).margins);
+  return <GoodUpToView part={part} />;
+}
+
+/** The ends of the scans: a value there means at least so much. */
+const scanEnd = { weight: 3, level: 0.05, along: 1, across: 1, push: 0.5 } as const;
+
+export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
+  const format = useFormat();
+  switch (part.status) {
+    case "failed":
+      return <p className={styles.quiet}>Good up to: {part.why}</p>;
+    case "pending":
+    case "known": {
+      const margins = part.status === "known" ? part.value : part.last;
+      if (margins === null) return <p className={styles.quiet}>Good up to: computing</p>;
+      const orMore = (key: keyof typeof scanEnd) => (margins[key] >= scanEnd[key] ? "at least " : "");
+      return (
+        <div data-pending={part.status === "pending"} className={styles.mayBePending}>
+          <TitleBlock>
+            <Entry name="Heavier by">
+              {orMore("weight")}× {margins.weight.toFixed(2)}
+            </Entry>
+            <Entry name="Tops off level by">
+              {orMore("level")}±<Quantity kind="length" value={margins.level} />
+            </Entry>
+            <Entry name="Off its marks, along">
+              {orMore("along")}±<Quantity kind="length" value={margins.along} />
+            </Entry>
+            <Entry name="Off its marks, across">
+              {orMore("across")}±<Quantity kind="length" value={margins.across} />
+            </Entry>
+            <Entry name="Pushed by">
+              {orMore("push")}
+              {(margins.push * 100).toFixed(0)} % of its weight
+            </Entry>
+            <Entry name="Turned end for end">
+              <VerdictShape verdict={margins.turned.verdict} size={16} /> {verdictWords[margins.turned.verdict]}
+            </Entry>
+          </TitleBlock>
+          <Disclosure summary="Without one stand, and weight added at a corner">
+            <ul className={styles.plainList}>
+              {margins.without.map(({ stand, verdict, utilisation }) => (
+                <li key={stand}>
+                  <VerdictShape verdict={verdict} size={16} /> Without {stand}: {verdictWords[verdict]}
+                  {utilisation === null ? "" : `, at most ${(utilisation * 100).toFixed(0)} % of rating`}
+                </li>
+              ))}
+              {margins.addedLoad.map(({ s, t, value }) => (
+                <li key={`${s} ${t}`}>
+                  At {format(s, "length")} along, {format(t, "length")} across: {format(value, "force")} more
+                </li>
+              ))}
+            </ul>
+          </Disclosure>
+        </div>
+      );
+    }
+    default:
+      return part satisfies never;
+  }
+}

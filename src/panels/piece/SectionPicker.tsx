@@ -1,0 +1,272 @@
+/** A section from the library or built up from plates, with its picture and properties. Loaded when first opened. */
+
+import { Button, Modal, SegmentedControl } from "@mantine/core";
+import { useMemo, useState } from "react";
+import {
+  box,
+  builtUpI,
+  findSection,
+  type Outline,
+  type PlanSection,
+  type Section,
+  type SectionFamily,
+  sectionFamilies,
+  sectionNames,
+  sectionSource,
+  sectionToPlan,
+  solid,
+  steel,
+  steelDensity,
+  steelGrades,
+} from "../../library";
+import { CheckField, ChoiceField, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
+import styles from "../panels.module.css";
+
+export interface PickedSection {
+  readonly name: string;
+  readonly plan: PlanSection;
+  /** How its weight is known. */
+  readonly basis: "maker" | "calculated";
+}
+
+export interface SectionPickerProps {
+  readonly close: () => void;
+  /** `weigh`: its weight goes into the plan too. */
+  readonly pick: (section: PickedSection, weigh: boolean) => void;
+}
+
+type Kind = "standard" | "builtUp" | "box" | "solid";
+
+const kinds: readonly { readonly value: Kind; readonly label: string }[] = [
+  { value: "standard", label: "Standard" },
+  { value: "builtUp", label: "I of plates" },
+  { value: "box", label: "Box of plates" },
+  { value: "solid", label: "Solid" },
+];
+
+export default function SectionPicker({ close, pick }: SectionPickerProps) {
+  const us = useDisplay().units === "us";
+  const [kind, setKind] = useState<Kind>("standard");
+  const [name, setName] = useState(us ? "W18×50" : "HEA300");
+  const [plates, setPlates] = useState<Plates>(startPlates);
+  const [grade, setGrade] = useState("");
+  const [weigh, setWeigh] = useState(true);
+  const section = useMemo(() => sectionOf(kind, name, plates), [kind, name, plates]);
+  const yieldStress = steelGrades.find((one) => one.name === grade)?.yield ?? null;
+  return (
+    <Modal opened onClose={close} size="lg" title="Pick a section" closeButtonProps={{ "aria-label": "Close" }}>
+      <SegmentedControl
+        aria-label="Kind of section"
+        fullWidth
+        value={kind}
+        onChange={(value) => setKind(value as Kind)}
+        data={kinds.map((one) => ({ ...one }))}
+      />
+      {kind === "standard" ? (
+        <StandardFields name={name} setName={setName} us={us} />
+      ) : (
+        <PlateFields kind={kind} plates={plates} set={(change) => setPlates((old) => ({ ...old, ...change }))} />
+      )}
+      {section === undefined ? (
+        <p className={styles.quiet}>No section of that name.</p>
+      ) : (
+        <SectionProperties section={section} />
+      )}
+      <div className={styles.fields}>
+        <ChoiceField
+          label="Steel"
+          value={grade}
+          choices={[
+            { value: "", label: "not known" },
+            ...steelGrades.map((one) => ({ value: one.name, label: one.name })),
+          ]}
+          choose={setGrade}
+        />
+      </div>
+      <CheckField label="Add its weight to the piece" value={weigh} choose={setWeigh} />
+      <div className={styles.actions}>
+        <Button
+          disabled={section === undefined}
+          onClick={() => {
+            if (section === undefined) return;
+            const plan = sectionToPlan(section, yieldStress, us ? steel.aisc : steel.eurocode);
+            pick({ name: section.name, plan, basis: kind === "standard" ? "maker" : "calculated" }, weigh);
+          }}
+        >
+          Pick {section?.name ?? "it"}
+        </Button>
+        <Button variant="subtle" onClick={close}>
+          Leave it
+        </Button>
+      </div>
+    </Modal>
+  );
+}
+
+function StandardFields({
+  name,
+  setName,
+  us,
+}: {
+  readonly name: string;
+  readonly setName: (name: string) => void;
+  readonly us: boolean;
+}) {
+  const [family, setFamily] = useState<SectionFamily>(us ? "W" : "HEA");
+  const names = sectionNames(family);
+  return (
+    <>
+      <div className={styles.fields}>
+        <ChoiceField
+          label="Family"
+          value={family}
+          choices={sectionFamilies.map((value) => ({ value, label: value }))}
+          choose={(chosen) => {
+            setFamily(chosen);
+            setName(sectionNames(chosen)[0] ?? "");
+          }}
+        />
+        <ChoiceField
+          label="Section"
+          value={findSection(name)?.name ?? ""}
+          choices={names.map((value) => ({ value, label: value }))}
+          choose={setName}
+        />
+      </div>
+      <p className={styles.quiet}>
+        {names.length} sections; {sectionSource(family)}.
+      </p>
+    </>
+  );
+}
+
+/** Sizes of plates, m; what a kind does not use it leaves alone. */
+interface Plates {
+  readonly topWidth: number;
+  readonly topThickness: number;
+  readonly bottomWidth: number;
+  readonly bottomThickness: number;
+  readonly webHeight: number;
+  readonly webThickness: number;
+  readonly between: number;
+  readonly weld: number;
+  readonly width: number;
+  readonly depth: number;
+}
+
+const startPlates: Plates = {
+  topWidth: 0.3,
+  topThickness: 0.02,
+  bottomWidth: 0.3,
+  bottomThickness: 0.02,
+  webHeight: 0.6,
+  webThickness: 0.01,
+  between: 0.2,
+  weld: 0.006,
+  width: 0.1,
+  depth: 0.2,
+};
+
+function sectionOf(kind: Kind, name: string, plates: Plates): Section | undefined {
+  const top = { width: plates.topWidth, thickness: plates.topThickness };
+  const bottom = { width: plates.bottomWidth, thickness: plates.bottomThickness };
+  const web = { width: plates.webHeight, thickness: plates.webThickness };
+  switch (kind) {
+    case "standard":
+      return findSection(name);
+    case "builtUp":
+      return builtUpI("I of plates", { top, bottom, web, weld: plates.weld });
+    case "box":
+      return box("Box of plates", { top, bottom, web, between: plates.between });
+    case "solid":
+      return solid("Solid", plates.width, plates.depth);
+    default:
+      return kind satisfies never;
+  }
+}
+
+const plateFields: Readonly<Record<Exclude<Kind, "standard">, readonly (keyof Plates)[]>> = {
+  builtUp: ["topWidth", "topThickness", "bottomWidth", "bottomThickness", "webHeight", "webThickness", "weld"],
+  box: ["topWidth", "topThickness", "bottomWidth", "bottomThickness", "webHeight", "webThickness", "between"],
+  solid: ["width", "depth"],
+};
+
+const plateWords: Readonly<Record<keyof Plates, string>> = {
+  topWidth: "Upper flange, width",
+  topThickness: "Upper flange, thickness",
+  bottomWidth: "Lower flange, width",
+  bottomThickness: "Lower flange, thickness",
+  webHeight: "Web, clear height",
+  webThickness: "Web, thickness",
+  between: "Clear between the webs",
+  weld: "Weld, leg",
+  width: "Width",
+  depth: "Depth",
+};
+
+function PlateFields({
+  kind,
+  plates,
+  set,
+}: {
+  readonly kind: Exclude<Kind, "standard">;
+  readonly plates: Plates;
+  readonly set: (change: Partial<Plates>) => void;
+}) {
+  return (
+    <div className={styles.fields}>
+      {plateFields[kind].map((key) => (
+        <QuantityField
+          key={key}
+          label={plateWords[key]}
+          kind="length"
+          step={0}
+          value={plates[key]}
+          commit={(value) => {
+            if (value < 0 || (value === 0 && key !== "weld")) return `${plateWords[key]}: more than 0.`;
+            set({ [key]: value });
+            return null;
+          }}
+        />
+      ))}
+    </div>
+  );
+}
+
+function SectionProperties({ section }: { readonly section: Section }) {
+  const format = useFormat();
+  const { dimensions } = section;
+  return (
+    <div className={styles.sectionProperties}>
+      <SectionPicture outline={section.outline} name={section.name} />
+      <TitleBlock>
+        <Entry name="Depth">{format(dimensions.depth ?? null, "length")}</Entry>
+        <Entry name="Area">{format(section.area, "area")}</Entry>
+        <Entry name="Second moment">{format(section.secondMoment, "secondMoment")}</Entry>
+        <Entry name="Section modulus">{format(dimensions.sectionModulus ?? null, "sectionModulus")}</Entry>
+        <Entry name="Torsion constant">{format(section.torsionConstant, "secondMoment")}</Entry>
+        <Entry name="A length of it">{format(section.area * steelDensity, "massPerLength")}</Entry>
+      </TitleBlock>
+    </div>
+  );
+}
+
+/** The section, true to scale. */
+function SectionPicture({ outline, name }: { readonly outline: Outline; readonly name: string }) {
+  const points = outline.flat();
+  const ys = points.map(([y]) => y);
+  const zs = points.map(([, z]) => z);
+  const [left, right, low, high] = [Math.min(...ys), Math.max(...ys), Math.min(...zs), Math.max(...zs)];
+  const margin = 0.06 * Math.max(right - left, high - low);
+  const path = outline.map((ring) => `M${ring.map(([y, z]) => `${y} ${-z}`).join("L")}Z`).join("");
+  return (
+    <svg
+      className={styles.sectionPicture}
+      role="img"
+      aria-label={`${name} in cross-section`}
+      viewBox={`${left - margin} ${-high - margin} ${right - left + 2 * margin} ${high - low + 2 * margin}`}
+    >
+      <path d={path} fillRule="evenodd" />
+    </svg>
+  );
+}

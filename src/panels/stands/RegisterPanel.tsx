@@ -1,0 +1,313 @@
+/** The plan's stands and stand types: what there is to stand on, and putting it under the piece. */
+
+import { ActionIcon, Button, Modal } from "@mantine/core";
+import { useState } from "react";
+import { genericStands } from "../../library";
+import type {
+  LayoutId,
+  Plan,
+  Stand,
+  StandDocument,
+  StandId,
+  StandType,
+  StandTypeDocument,
+  StandTypeId,
+} from "../../plan";
+import { freeId, layoutInView, theEditor } from "../../store";
+import { ChoiceField, type Column, DataTable, Icon, QuantityField, Section, TextField, useFormat } from "../../ui";
+import { attempt, useCalm, usePlan } from "../connect";
+import styles from "../panels.module.css";
+import { conditionChoices } from "../words";
+import { freePosition } from "./freePosition";
+import { StandPicture } from "./StandPicture";
+import { StandTypeEditor } from "./StandTypeEditor";
+
+export function RegisterPanel() {
+  const plan = usePlan();
+  const layout = useCalm(layoutInView).id;
+  const [editing, setEditing] = useState<StandTypeId | null>(null);
+  const [choosing, setChoosing] = useState(false);
+  return (
+    <>
+      <Section title="Stands of this plan">
+        <StandsList plan={plan} layout={layout} />
+      </Section>
+      <Section
+        title="Stand types"
+        actions={
+          <Button
+            size="compact-md"
+            variant="default"
+            leftSection={<Icon name="add" size={16} />}
+            onClick={() => setChoosing(true)}
+          >
+            Add a type
+          </Button>
+        }
+      >
+        <TypesList plan={plan} edit={setEditing} />
+      </Section>
+      <Modal
+        opened={editing !== null}
+        onClose={() => setEditing(null)}
+        size="lg"
+        title="Stand type"
+        closeButtonProps={{ "aria-label": "Close" }}
+      >
+        {editing !== null && <StandTypeEditor type={editing} />}
+      </Modal>
+      <Modal
+        opened={choosing}
+        onClose={() => setChoosing(false)}
+        size="lg"
+        title="A stand to start from"
+        closeButtonProps={{ "aria-label": "Close" }}
+      >
+        <GenericChoice
+          choose={(type) => {
+            setChoosing(false);
+            setEditing(addType(plan, type));
+          }}
+        />
+      </Modal>
+    </>
+  );
+}
+
+/** Adds a stand type under a free id, with one stand of it. */
+function addType(plan: Plan, type: StandTypeDocument): StandTypeId {
+  const id = freeId(plan.standTypes, type.id) as StandTypeId;
+  attempt("type.add", { type: { ...type, id } });
+  return id;
+}
+
+function StandsList({ plan, layout }: { readonly plan: Plan; readonly layout: LayoutId }) {
+  const placed = new Set(plan.layouts.find(({ id }) => id === layout)?.placements.map(({ stand }) => stand));
+  const columns: readonly Column<Stand>[] = [
+    { key: "id", heading: "Stand", cell: ({ id }) => id },
+    {
+      key: "type",
+      heading: "Type",
+      cell: (stand) => (
+        <ChoiceField
+          bare
+          label={`Type of ${stand.id}`}
+          value={stand.type as string}
+          choices={plan.standTypes.map(({ id, name }) => ({ value: id as string, label: name }))}
+          choose={(type) => attempt("register.change", { stand: stand.id, change: { type: type as StandTypeId } })}
+        />
+      ),
+    },
+    {
+      key: "condition",
+      heading: "Condition",
+      cell: (stand) => (
+        <ChoiceField
+          bare
+          label={`Condition of ${stand.id}`}
+          value={stand.condition}
+          choices={conditionChoices}
+          choose={(condition) => attempt("register.change", { stand: stand.id, change: { condition } })}
+        />
+      ),
+    },
+    {
+      key: "inspected",
+      heading: "Last inspected",
+      cell: (stand) => (
+        <TextField
+          bare
+          label={`${stand.id}, last inspected`}
+          placeholder="yyyy-mm-dd"
+          value={stand.lastInspected ?? ""}
+          commit={(text) =>
+            attempt("register.change", { stand: stand.id, change: { lastInspected: text === "" ? null : text } })
+          }
+        />
+      ),
+    },
+    {
+      key: "offset",
+      heading: "Higher than said by",
+      cell: (stand) => (
+        <QuantityField
+          bare
+          label={`${stand.id}, higher than said by`}
+          kind="length"
+          step={0}
+          value={stand.heightOffset}
+          commit={(heightOffset) => attempt("register.change", { stand: stand.id, change: { heightOffset } })}
+        />
+      ),
+    },
+    {
+      key: "place",
+      heading: <span className={styles.hiddenWords}>Place it</span>,
+      cell: (stand) =>
+        placed.has(stand.id) ? (
+          <Button
+            size="compact-md"
+            variant="subtle"
+            onClick={() => theEditor().select({ kind: "stands", ids: [stand.id] })}
+          >
+            Show
+          </Button>
+        ) : (
+          <Button size="compact-md" variant="default" onClick={() => placeStand(plan, layout, stand.id)}>
+            Place
+          </Button>
+        ),
+    },
+    {
+      key: "remove",
+      heading: <span className={styles.hiddenWords}>Remove from the plan</span>,
+      cell: (stand) => (
+        <ActionIcon
+          variant="subtle"
+          aria-label={`Remove ${stand.id} from the plan`}
+          onClick={() => attempt("register.remove", { stand: stand.id })}
+        >
+          <Icon name="bin" />
+        </ActionIcon>
+      ),
+    },
+  ];
+  return (
+    <>
+      <DataTable
+        caption="Stands of this plan"
+        columns={columns}
+        rows={plan.stands}
+        rowKey={({ id }) => id}
+        rowHeading="id"
+        empty="No stands yet. Add a type first."
+      />
+      <AddStands plan={plan} />
+    </>
+  );
+}
+
+/** Sets a free stand where it is farthest from the others, at the height nearest to theirs. */
+function placeStand(plan: Plan, layout: LayoutId, stand: StandId): void {
+  const type = plan.standTypes.find(({ id }) => id === plan.stands.find((one) => one.id === stand)?.type);
+  const placements = plan.layouts.find(({ id }) => id === layout)?.placements ?? [];
+  if (type === undefined) return;
+  attempt("stand.place", {
+    layout,
+    placement: { stand, ...freePosition(plan.piece, placements, type), angle: 0, shim: 0 },
+  });
+  theEditor().select({ kind: "stands", ids: [stand] });
+}
+
+function AddStands({ plan }: { readonly plan: Plan }) {
+  const last = plan.standTypes.at(-1);
+  const [chosen, setChosen] = useState<string>("");
+  const type = plan.standTypes.find(({ id }) => id === chosen) ?? last;
+  if (type === undefined) return null;
+  const add = (count: number) => {
+    const stands: StandDocument[] = [];
+    for (let index = 0; index < count; index += 1)
+      stands.push({
+        id: nextMark([...plan.stands, ...stands], type) as StandId,
+        type: type.id,
+        condition: "in-service",
+        lastInspected: null,
+      });
+    attempt("register.add", { stands });
+  };
+  return (
+    <div className={styles.actions}>
+      <ChoiceField
+        bare
+        label="Type of the stands to add"
+        value={type.id as string}
+        choices={plan.standTypes.map(({ id, name }) => ({ value: id as string, label: name }))}
+        choose={setChosen}
+      />
+      <Button size="compact-md" variant="default" onClick={() => add(1)}>
+        Add one
+      </Button>
+      <Button size="compact-md" variant="default" onClick={() => add(4)}>
+        Add four
+      </Button>
+    </div>
+  );
+}
+
+/** The next mark of a kind of stand: after H-7 comes H-8; a kind without stands yet begins at 1. */
+export function nextMark(
+  stands: readonly Pick<StandDocument, "id" | "type">[],
+  type: Pick<StandType, "id" | "name">,
+): string {
+  const own = stands.filter((stand) => stand.type === type.id);
+  const mark =
+    own.map(({ id }) => /^(.*?)-?\d+$/.exec(id)?.[1]).find((prefix) => prefix !== undefined && prefix !== "") ??
+    type.name.charAt(0).toUpperCase();
+  const taken = new Set<string>(stands.map(({ id }) => id));
+  for (let number = own.length + 1; ; number += 1) if (!taken.has(`${mark}-${number}`)) return `${mark}-${number}`;
+}
+
+function TypesList({ plan, edit }: { readonly plan: Plan; readonly edit: (type: StandTypeId) => void }) {
+  const format = useFormat();
+  if (plan.standTypes.length === 0) return <p className={styles.quiet}>No stand types yet.</p>;
+  return (
+    <ul className={styles.typeList}>
+      {plan.standTypes.map((type) => (
+        <li key={type.id}>
+          <button type="button" className={styles.typeButton} onClick={() => edit(type.id)}>
+            <StandPicture type={type} height={type.height.min} small />
+            <span className={styles.typeWords}>
+              <strong>{type.name}</strong>
+              <span className={styles.quiet}>
+                {type.ratedLoad === null
+                  ? "rating not known: type what the plate says"
+                  : `rated ${format(type.ratedLoad, "force")} a stand`}
+              </span>
+            </span>
+          </button>
+          <ActionIcon
+            variant="subtle"
+            aria-label={`Remove type ${type.name} with its stands`}
+            onClick={() => attempt("type.remove", { type: type.id })}
+          >
+            <Icon name="bin" />
+          </ActionIcon>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The generic stands, by picture. */
+export function GenericChoice({ choose }: { readonly choose: (type: StandTypeDocument) => void }) {
+  return (
+    <>
+      <p className={styles.quiet}>Usual sizes, without a rating. Measure yours, and type what its plate says.</p>
+      <ul className={styles.pictureList}>
+        {genericStands.map(({ type, height }) => (
+          <li key={type.id}>
+            <button type="button" className={styles.pictureButton} onClick={() => choose(type)}>
+              <StandPicture type={wholeType(type)} height={height} small />
+              <span>{type.name}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** A type as the picture needs it: the keys left out are not known. */
+export function wholeType(type: StandTypeDocument): StandType {
+  return {
+    ratedLoad: null,
+    ratedLoadCentre: null,
+    designFactor: null,
+    ratedForWorkUnder: null,
+    marking: "",
+    stiffness: null,
+    casters: null,
+    liftingPoints: false,
+    ...type,
+  };
+}

@@ -1,0 +1,177 @@
+/** Fields that commit once, when the person is done. */
+
+import { Checkbox, NativeSelect, Textarea, TextInput } from "@mantine/core";
+import type { FocusEvent, ReactNode } from "react";
+import { type DraftOptions, useDraft } from "./draft";
+import styles from "./ui.module.css";
+
+interface Common {
+  /** Always there for screen readers; on screen unless `bare`. */
+  readonly label: string;
+  readonly description?: ReactNode;
+  /** Without label and frame, for the cell of a table. */
+  readonly bare?: boolean;
+  readonly disabled?: boolean;
+  readonly placeholder?: string;
+}
+
+export interface DraftFieldProps<Value> extends Common, DraftOptions<Value> {
+  readonly id?: string;
+  readonly autoFocus?: boolean;
+}
+
+const selectAll = (event: FocusEvent<HTMLInputElement>) => event.currentTarget.select();
+
+/** A line of text that is read as a value. */
+export function DraftField<Value>(props: DraftFieldProps<Value>) {
+  const { label, description, bare = false, disabled, placeholder, id, autoFocus } = props;
+  const draft = useDraft(props);
+  return (
+    <TextInput
+      className={styles.quantity}
+      data-bare={bare}
+      {...(bare ? { "aria-label": label } : { label })}
+      {...(description === undefined ? {} : { description })}
+      {...(id === undefined ? {} : { id })}
+      {...(disabled === undefined ? {} : { disabled })}
+      {...(placeholder === undefined ? {} : { placeholder })}
+      {...(autoFocus ? { "data-autofocus": true } : {})}
+      error={draft.error}
+      value={draft.value}
+      autoComplete="off"
+      spellCheck={false}
+      onFocus={selectAll}
+      onChange={(event) => draft.onChange(event.currentTarget.value)}
+      onBlur={draft.onBlur}
+      onKeyDown={draft.onKeyDown}
+    />
+  );
+}
+
+/** Free text. */
+export function TextField({
+  value,
+  commit,
+  required = false,
+  ...common
+}: Common & {
+  readonly value: string;
+  readonly commit: (value: string) => string | null | undefined;
+  /** An empty field is refused. */
+  readonly required?: boolean;
+}) {
+  return (
+    <DraftField
+      {...common}
+      text={value}
+      read={(text) =>
+        required && text.trim() === ""
+          ? { ok: false, message: `${common.label}: type at least one character.` }
+          : { ok: true, value: text.trim() }
+      }
+      commit={commit}
+    />
+  );
+}
+
+/** Free text of several lines; Enter makes a new line, leaving the field commits. */
+export function TextBlock({
+  label,
+  description,
+  value,
+  commit,
+}: Common & { readonly value: string; readonly commit: (value: string) => string | null | undefined }) {
+  const draft = useDraft<string>({ text: value, read: (text) => ({ ok: true, value: text }), commit });
+  return (
+    <Textarea
+      label={label}
+      {...(description === undefined ? {} : { description })}
+      autosize
+      minRows={2}
+      maxRows={12}
+      error={draft.error}
+      value={draft.value}
+      onChange={(event) => draft.onChange(event.currentTarget.value)}
+      onBlur={draft.onBlur}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter") draft.onKeyDown(event);
+      }}
+    />
+  );
+}
+
+export interface Choice<Value extends string> {
+  readonly value: Value;
+  readonly label: string;
+}
+
+/** One of a few words, with the system's own list: the surest thing under a glove. */
+export function ChoiceField<Value extends string>({
+  label,
+  description,
+  bare = false,
+  disabled,
+  value,
+  choices,
+  choose,
+}: Common & {
+  readonly value: Value;
+  readonly choices: readonly Choice<Value>[];
+  readonly choose: (value: Value) => void;
+}) {
+  return (
+    <NativeSelect
+      className={styles.quantity}
+      data-bare={bare}
+      {...(bare ? { "aria-label": label } : { label })}
+      {...(description === undefined ? {} : { description })}
+      {...(disabled === undefined ? {} : { disabled })}
+      value={value}
+      data={choices.map((choice) => ({ value: choice.value, label: choice.label }))}
+      onChange={(event) => choose(event.currentTarget.value as Value)}
+    />
+  );
+}
+
+/** Yes or no. */
+export function CheckField({
+  label,
+  description,
+  disabled,
+  value,
+  choose,
+}: Common & { readonly value: boolean; readonly choose: (value: boolean) => void }) {
+  return (
+    <Checkbox
+      label={label}
+      {...(description === undefined ? {} : { description })}
+      {...(disabled === undefined ? {} : { disabled })}
+      checked={value}
+      onChange={(event) => choose(event.currentTarget.checked)}
+    />
+  );
+}
+
+/** Yes, no or not known. */
+export function MaybeField({
+  label,
+  description,
+  bare,
+  value,
+  choose,
+}: Common & { readonly value: boolean | null; readonly choose: (value: boolean | null) => void }) {
+  return (
+    <ChoiceField
+      label={label}
+      {...(description === undefined ? {} : { description })}
+      {...(bare === undefined ? {} : { bare })}
+      value={value === null ? "unknown" : value ? "yes" : "no"}
+      choices={[
+        { value: "unknown", label: "not known" },
+        { value: "yes", label: "yes" },
+        { value: "no", label: "no" },
+      ]}
+      choose={(word) => choose(word === "unknown" ? null : word === "yes")}
+    />
+  );
+}

@@ -1,0 +1,27 @@
+/** Everything the page's look needs, in the order in which it must come: widgets by component, the typeface, ours. */
+import "@mantine/core/styles/baseline.css";
+import "@mantine/core/styles/default-css-variables.css";
+import "@mantine/core/styles/global.css";
+import "@mantine/core/styles/ScrollArea.css";
+import "@mantine/core/styles/UnstyledButton.css";
+import "@mantine/core/styles/VisuallyHidden.css";
+import "@mantine/core/styles/Paper.css";
+import "@mantine/core/styles/Popover.css";
+import "@mantine/core/styles/CloseButton.css";
+import "@mantine/core/styles/Group.css";
+import "@mantine/core/styles/Loader.css";
+import "@mantine/core/styles/Overlay.css";
+import "@mantine/core/styles/ModalBase.css";
+import "@mantine/core/styles/Input.css";
+import "@mantine/core/styles/InlineInput.css";
+import "@mantine/core/styles/Button.css";
+import "@mantine/core/styles/ActionIcon.css";
+import "@mantine/core/styles/Checkbox.css";
+import "@mantine/core/styles/Radio.css";
+import "@mantine/core/styles/Menu.css";
+import "@mantine/core/styles/Modal.css";
+import "@mantine/core/styles/SegmentedControl.css";
+import "@mantine/core/styles/Tabs.css";
+import "@fontsource/ibm-plex-sans-condensed/latin-400.css";
+import "@fontsource/ibm-plex-sans-condensed/latin-600.css";
+import "./page.css";

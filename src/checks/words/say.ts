@@ -1,7 +1,7 @@
 /** Numbers as the plan shows them, for sentences. */
 
 import type { Display } from "../../plan";
-import { formatForce, formatLength, formatPressure } from "../../plan";
+import { formatQuantity } from "../../plan";
 
 export interface Say {
   /** N. */
@@ -22,13 +22,12 @@ export interface Say {
 
 export function sayIn(display: Display): Say {
   return {
-    force: (value) => formatForce(value, display),
-    length: (value) => formatLength(value, display),
-    pressure: (value) => formatPressure(value, display),
+    force: (value) => formatQuantity(value, "force", display),
+    length: (value) => formatQuantity(value, "length", display),
+    pressure: (value) => formatQuantity(value, "pressure", display),
     ratio: (value) => value.toFixed(2),
     percent: (value) => `${Math.round(100 * value)} %`,
-    slope: (value) =>
-      display.units === "us" ? `${(12 * value).toFixed(3)} in per ft` : `${(1000 * value).toFixed(1)} mm per m`,
+    slope: (value) => formatQuantity(value, "slope", display),
     list,
   };
 }

@@ -47,7 +47,7 @@ export interface Strip {
 
 /**
  * L5: shear area for stiffness, m²: A_s = I² ÷ ∫ Q²/b dz, from the energy of the shear stress V·Q/(I·b); strips from the
- * top down. 5/6 of the area for a rectangle; for an I the form factor of Roark's Formulas for Stress and Strain, §8.10.
+ * top down. 5/6 of the area for a rectangle, little more than the web for an I.
  */
 export function shearStiffnessArea(strips: readonly Strip[]): number {
   const area = strips.reduce((sum, { height, width }) => sum + height * width, 0);

@@ -124,7 +124,7 @@ const completeSteps = each(
   }),
 );
 
-const completeWalkways = each(filling<Walkway, "width" | "lane">({ width: null, lane: null }));
+const completeWalkways = each(filling<Walkway, "lane">({ lane: null }));
 const completeSlab = filling<Slab, "joints">({ joints: null });
 const fillBay = filling<
   Omit<Bay, "walkways" | "slab"> & Required<Pick<BayDocument, "walkways" | "slab">>,

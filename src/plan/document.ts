@@ -45,8 +45,7 @@ export type StepDocument = MayLeaveOut<
   Step,
   "absent" | "parts" | "bow" | "loads" | "peopleUnder" | "setDown" | "craneHolds" | "chocked" | "braced" | "readings"
 >;
-/** A width is given or left out: null is not its default. */
-export type WalkwayDocument = MayLeaveOut<Omit<Walkway, "width">, "lane"> & { readonly width?: number };
+export type WalkwayDocument = MayLeaveOut<Walkway, "lane">;
 export type SlabDocument = MayLeaveOut<Slab, "joints">;
 export type BayDocument = MayLeaveOut<Omit<Bay, "walkways" | "slab">, "obstacles" | "noFootZones"> & {
   readonly walkways?: readonly WalkwayDocument[];

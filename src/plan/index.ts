@@ -8,3 +8,6 @@ export { write } from "./file/write";
 export * from "./lookup";
 export { memo } from "./memo";
 export * from "./types";
+export { editQuantity, formatQuantity } from "./units/format";
+export { type ParsedQuantity, parseQuantity, type QuantityError } from "./units/parse";
+export { gravity, type QuantityKind } from "./units/units";

@@ -254,8 +254,8 @@ export interface Walkway {
   readonly name: string;
   readonly from: Point;
   readonly to: Point;
-  /** Clear width needed, m; null = the criterion walkwayWidth. */
-  readonly width: number | null;
+  /** Clear width needed, m; left out = the criterion walkwayWidth. */
+  readonly width?: number;
   readonly lane: Polygon | null;
 }
 

@@ -20,7 +20,7 @@ describe("complete", () => {
     expect(plan.stands[0]).toMatchObject({ lastInspected: null, heightOffset: 0 });
     expect(plan.layouts[0]?.placements[0]).toEqual({ stand: "S1", s: 1, t: 0, height: 0.8, angle: 0, shim: 0 });
     expect(plan.steps[0]).toMatchObject({ absent: [], parts: null, bow: null, setDown: false, readings: [] });
-    expect(plan.bay?.walkways[0]).toMatchObject({ width: null, lane: null });
+    expect(plan.bay?.walkways[0]).toEqual({ name: "exit", from: [1, 1], to: [19, 1], lane: null });
     expect(plan.bay?.slab).toBeNull();
     expect(plan.criteria).toEqual({});
     expect(pieceLength(plan.piece)).toBe(8);

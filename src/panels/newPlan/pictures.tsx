@@ -2,8 +2,8 @@
 
 import { genericStands, type PieceKind } from "../../library";
 import styles from "../panels.module.css";
-import { wholeType } from "../stands/RegisterPanel";
 import { StandPicture } from "../stands/StandPicture";
+import { wholeType } from "../stands/wholeType";
 
 /** The piece in a slanting view: a beam, a block, a sheet. */
 export function KindPicture({ kind }: { readonly kind: PieceKind }) {

@@ -5,6 +5,7 @@ import { type Piece, pieceLength, type UndersideSegment } from "../../plan";
 import { type Column, DataTable, Icon, QuantityField } from "../../ui";
 import { attempt } from "../connect";
 import styles from "../panels.module.css";
+import { camber } from "./camber";
 import { AddButton } from "./OutlineEditor";
 
 export function UndersideEditor({ piece }: { readonly piece: Piece }) {
@@ -75,18 +76,4 @@ export function UndersideEditor({ piece }: { readonly piece: Piece }) {
       </div>
     </>
   );
-}
-
-/** A camber as eight straight stretches of the parabola 4·h·σ(1 − σ), σ = s/length. */
-export function camber(length: number, rise: number): readonly UndersideSegment[] {
-  const pieces = 8;
-  const at = (index: number) => {
-    const sigma = index / pieces;
-    return 4 * rise * sigma * (1 - sigma);
-  };
-  return Array.from({ length: pieces }, (_, index) => ({
-    from: (index * length) / pieces,
-    to: ((index + 1) * length) / pieces,
-    z: [at(index), at(index + 1)],
-  }));
 }

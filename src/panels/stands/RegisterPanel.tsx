@@ -3,24 +3,17 @@
 import { ActionIcon, Button, Modal } from "@mantine/core";
 import { useState } from "react";
 import { genericStands } from "../../library";
-import type {
-  LayoutId,
-  Plan,
-  Stand,
-  StandDocument,
-  StandId,
-  StandType,
-  StandTypeDocument,
-  StandTypeId,
-} from "../../plan";
+import type { LayoutId, Plan, Stand, StandDocument, StandId, StandTypeDocument, StandTypeId } from "../../plan";
 import { freeId, layoutInView, theEditor } from "../../store";
 import { ChoiceField, type Column, DataTable, Icon, QuantityField, Section, TextField, useFormat } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { conditionChoices } from "../words";
 import { freePosition } from "./freePosition";
+import { nextMark } from "./marks";
 import { StandPicture } from "./StandPicture";
 import { StandTypeEditor } from "./StandTypeEditor";
+import { wholeType } from "./wholeType";
 
 export function RegisterPanel() {
   const plan = usePlan();
@@ -234,19 +227,6 @@ function AddStands({ plan }: { readonly plan: Plan }) {
   );
 }
 
-/** The next mark of a kind of stand: after H-7 comes H-8; a kind without stands yet begins at 1. */
-export function nextMark(
-  stands: readonly Pick<StandDocument, "id" | "type">[],
-  type: Pick<StandType, "id" | "name">,
-): string {
-  const own = stands.filter((stand) => stand.type === type.id);
-  const mark =
-    own.map(({ id }) => /^(.*?)-?\d+$/.exec(id)?.[1]).find((prefix) => prefix !== undefined && prefix !== "") ??
-    type.name.charAt(0).toUpperCase();
-  const taken = new Set<string>(stands.map(({ id }) => id));
-  for (let number = own.length + 1; ; number += 1) if (!taken.has(`${mark}-${number}`)) return `${mark}-${number}`;
-}
-
 function TypesList({ plan, edit }: { readonly plan: Plan; readonly edit: (type: StandTypeId) => void }) {
   const format = useFormat();
   if (plan.standTypes.length === 0) return <p className={styles.quiet}>No stand types yet.</p>;
@@ -295,19 +275,4 @@ export function GenericChoice({ choose }: { readonly choose: (type: StandTypeDoc
       </ul>
     </>
   );
-}
-
-/** A type as the picture needs it: the keys left out are not known. */
-export function wholeType(type: StandTypeDocument): StandType {
-  return {
-    ratedLoad: null,
-    ratedLoadCentre: null,
-    designFactor: null,
-    ratedForWorkUnder: null,
-    marking: "",
-    stiffness: null,
-    casters: null,
-    liftingPoints: false,
-    ...type,
-  };
 }

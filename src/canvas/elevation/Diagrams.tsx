@@ -69,12 +69,13 @@ function scaleOf(kind: Kind, level: StepLevel, lane: Lane): { readonly zero: num
   });
   const most = Math.max(0, ...ends);
   const least = Math.min(0, ...ends);
-  const room = lane.height - 2 * inset.y;
+  const room = lane.height - inset.top - inset.bottom;
   const range = most - least;
   if (range < 1e-12) return { zero: lane.top + lane.height / 2, unit: 0 };
-  return { zero: lane.top + inset.y + (most / range) * room, unit: room / range };
+  return { zero: lane.top + inset.top + (most / range) * room, unit: room / range };
 }
-const inset = { y: 16 } as const;
+/** Room kept in a lane above and below its curve, px: its name stands in the upper one. */
+const inset = { top: 22, bottom: 13 } as const;
 
 export const Diagrams = memo(function Diagrams({ level, top, height, map, look }: DiagramProps) {
   const draw = useMemo(

@@ -50,7 +50,7 @@ export const PieceInElevation = memo(function PieceInElevation({
           ground,
         );
       if (profile.times > 1)
-        write(paper, `departures from straight drawn ${profile.times} ×`, [map.size.width - 10, 14], {
+        write(paper, `bend and gaps drawn ${profile.times} × as large`, [map.size.width - 10, 14], {
           colour: look.colours.inkSoft,
           size: typeSize.small,
           align: "right",

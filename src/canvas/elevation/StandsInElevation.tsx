@@ -1,11 +1,12 @@
 /** The floor, and the stands from the side: legs, top, shim, gap. */
 
 import { memo, useMemo } from "react";
-import type { Plan, StandId } from "../../plan";
-import { dash, lineWeight, typeSize } from "../../ui";
+import type { Plan, Point, StandId } from "../../plan";
+import { lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
+import { type LabelWish, placeLabels } from "../labels";
 import type { Look } from "../look";
-import { arrowHead, crisp, fill, hatch, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
+import { arrowHead, crisp, fill, hatch, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
 import { lengthWords } from "../words";
 import { type Profile, type StandProfile, sideOf } from "./profile";
 
@@ -123,55 +124,69 @@ function drawStand(
   }
 }
 
-/** Gaps with their size, shims with their thickness: written over everything else. */
+/** Gaps with their size, shims with their thickness: written over everything else, none on another. */
 export const GapsInElevation = memo(function GapsInElevation({
   plan,
   profile,
   map,
   look,
 }: Common & { readonly plan: Plan; readonly profile: Profile }) {
-  const draw = useMemo(
-    () => (paper: Paper) => {
-      const { drawing, paper: ground } = look.colours;
-      for (const stand of profile.stands) {
-        const { placement } = stand;
-        const side = sideOf(plan, placement);
-        const right = map.x(placement.s + side.half);
-        if (stand.gap !== null && stand.underside !== null) {
-          const x = crisp(right + 9);
-          const [top, under] = [map.y(stand.top), map.y(stand.underside)];
-          const pen = { colour: drawing.gap, width: lineWeight.thin };
-          line(paper, [right + 2, top], [x + 4, top], pen);
-          line(paper, [right + 2, under], [x + 4, under], pen);
-          line(paper, [x, under - 12], [x, under - 2], pen);
-          arrowHead(paper, [x, under], [0, 1], 6, drawing.gap);
-          line(paper, [x, top + 2], [x, top + 12], pen);
-          arrowHead(paper, [x, top], [0, -1], 6, drawing.gap);
-          write(paper, `gap ${lengthWords(stand.gap, look.display)}`, [x + 7, top + 9], {
-            colour: drawing.gap,
-            size: typeSize.small,
-            align: "left",
-            rim: ground,
-          });
-        } else if (placement.shim > 0) {
-          const y = map.y(stand.top - stand.shim / 2);
-          line(paper, [right + 2, y], [right + 9, y + 8], { colour: drawing.shim, width: lineWeight.thin });
-          write(paper, `shim ${lengthWords(placement.shim, look.display)}`, [right + 12, y + 9], {
-            colour: drawing.shim,
-            size: typeSize.small,
-            align: "left",
-            rim: ground,
-          });
-        }
-        if (stand.underside === null)
-          line(paper, [map.x(placement.s), map.y(stand.top) - 20], [map.x(placement.s), map.y(stand.top)], {
-            colour: drawing.gap,
-            width: lineWeight.thin,
-            dash: dash.absent,
-          });
-      }
-    },
-    [plan, profile, map, look],
-  );
+  const draw = useMemo(() => {
+    const notes = profile.stands.flatMap((stand) => noteOf(stand, sideOf(plan, stand.placement).half, map, look));
+    const within = { left: 4, top: 4, right: map.size.width - 4, bottom: map.size.height };
+    const middles = placeLabels(notes, [], within);
+    return (paper: Paper) => {
+      notes.forEach((note, index) => {
+        const at = middles[index] ?? note.places[0]!;
+        note.draw(paper, at[0] >= map.x(note.s) ? 1 : -1);
+        write(paper, note.text, at, { colour: note.colour, size: typeSize.small, rim: look.colours.paper });
+      });
+    };
+  }, [plan, profile, map, look]);
   return <Sketch draw={draw} />;
 });
+
+interface Note extends LabelWish {
+  readonly s: number;
+  readonly colour: string;
+  /** Draws what the text is about, on the right (1) or left (−1) of the stand. */
+  readonly draw: (paper: Paper, side: 1 | -1) => void;
+}
+
+/** What is to be said beside a stand: its gap, else its shim, else nothing. */
+function noteOf(stand: StandProfile, half: number, map: ElevationMap, look: Look): readonly Note[] {
+  const { drawing } = look.colours;
+  const { placement } = stand;
+  const edgeOn = (side: 1 | -1): number => map.x(placement.s + side * half);
+  const note = (text: string, y: number, colour: string, draw: Note["draw"]): readonly Note[] => {
+    const width = widthOf(text, { size: typeSize.small });
+    const places = [0, 15, -32].flatMap((down): Point[] =>
+      ([1, -1] as const).map((side) => [edgeOn(side) + side * (18 + width / 2), y + down]),
+    );
+    return [{ text, width, height: 14, places, must: true, s: placement.s, colour, draw }];
+  };
+  const top = map.y(stand.top);
+  if (stand.gap !== null && stand.underside !== null) {
+    const under = map.y(stand.underside);
+    return note(`gap ${lengthWords(stand.gap, look.display)}`, top + 10, drawing.gap, (paper, side) => {
+      const edge = edgeOn(side);
+      const x = crisp(edge + side * 9);
+      const pen = { colour: drawing.gap, width: lineWeight.thin };
+      line(paper, [edge + side * 2, top], [x + side * 4, top], pen);
+      line(paper, [edge + side * 2, under], [x + side * 4, under], pen);
+      line(paper, [x, under - 12], [x, under - 2], pen);
+      arrowHead(paper, [x, under], [0, 1], 6, drawing.gap);
+      line(paper, [x, top + 2], [x, top + 12], pen);
+      arrowHead(paper, [x, top], [0, -1], 6, drawing.gap);
+    });
+  }
+  if (placement.shim === 0) return [];
+  const middle = map.y(stand.top - stand.shim / 2);
+  return note(`shim ${lengthWords(placement.shim, look.display)}`, middle + 10, drawing.shim, (paper, side) => {
+    const edge = edgeOn(side);
+    line(paper, [edge + side * 2, middle], [edge + side * 14, middle + 6], {
+      colour: drawing.shim,
+      width: lineWeight.thin,
+    });
+  });
+}

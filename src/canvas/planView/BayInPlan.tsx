@@ -2,10 +2,10 @@
 
 import { memo, useMemo } from "react";
 import type { Bay, Point } from "../../plan";
-import { dash, lineWeight, typeSize } from "../../ui";
+import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
 import type { Look } from "../look";
-import { boxOf, continueTrace, fill, hatch, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
+import { boxOf, continueTrace, fill, hatch, line, type Paper, Sketch, stroke, trace } from "../sketch";
 
 export const BayInPlan = memo(function BayInPlan({
   bay,
@@ -41,11 +41,6 @@ export const BayInPlan = memo(function BayInPlan({
           fill(paper, ground);
           stroke(paper, { colour: drawing.walkway, width: lineWeight.outline });
         }
-        write(paper, walkway.name, [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2 - 10], {
-          colour: drawing.walkway,
-          size: typeSize.small,
-          rim: ground,
-        });
       }
 
       for (const zone of bay.noFootZones) {
@@ -54,7 +49,6 @@ export const BayInPlan = memo(function BayInPlan({
         hatch(paper, boxOf(ring), { colour: drawing.noFoot, width: lineWeight.hair }, { spacing: 9, rising: false });
         trace(paper, ring, true);
         stroke(paper, { colour: drawing.noFoot, width: lineWeight.thin, dash: dash.zone });
-        write(paper, zone.name, middleOf(ring), { colour: drawing.noFoot, size: typeSize.small, rim: ground });
       }
 
       for (const obstacle of bay.obstacles) {
@@ -64,12 +58,6 @@ export const BayInPlan = memo(function BayInPlan({
         hatch(paper, boxOf(ring), { colour: drawing.obstacle, width: lineWeight.thin }, { spacing: 5 });
         trace(paper, ring, true);
         stroke(paper, { colour: inkSoft, width: lineWeight.outline });
-        const box = boxOf(ring);
-        write(paper, obstacle.name, [(box.left + box.right) / 2, box.bottom + 10], {
-          colour: inkSoft,
-          size: typeSize.small,
-          rim: ground,
-        });
       }
 
       trace(paper, outline, true);
@@ -79,8 +67,3 @@ export const BayInPlan = memo(function BayInPlan({
   );
   return <Sketch draw={draw} />;
 });
-
-function middleOf(ring: readonly Point[]): Point {
-  const box = boxOf(ring);
-  return [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-}

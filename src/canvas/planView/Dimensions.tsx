@@ -8,7 +8,10 @@ import type { Look } from "../look";
 import { arrowHead, crisp, line, type Paper, rowsFor, Sketch, stroke, widthOf, write } from "../sketch";
 import { lengthWords } from "../words";
 
-/** Where the line of the running dimensions lies, px above the lower edge of the plan view; rows of figures above it. */
+/** The strip at the lower edge of the plan view that is kept for the running dimensions, px. */
+export const dimensionStrip = 48;
+
+/** Where their line lies, px above the lower edge; rows of figures above it. */
 const layoutOf = { line: 14, row: 15 } as const;
 
 export interface Dimension {
@@ -57,6 +60,8 @@ export const Dimensions = memo(function Dimensions({
     () => (paper: Paper) => {
       const { drawing, accent, paper: ground, inkSoft } = look.colours;
       const y = crisp(map.size.height - layoutOf.line);
+      paper.fillStyle = ground;
+      paper.fillRect(0, map.size.height - dimensionStrip, map.size.width, dimensionStrip);
       const pen = { colour: drawing.dimension, width: lineWeight.thin };
       const [x0] = map.piece([0, 0]);
       const [xEnd] = map.piece([pieceLength(piece), 0]);

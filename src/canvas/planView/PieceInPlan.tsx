@@ -2,10 +2,10 @@
 
 import { memo, useMemo } from "react";
 import { type Piece, type Point, type Polygon, partsOf, pieceLength, type Step } from "../../plan";
-import { dash, lineWeight, typeSize } from "../../ui";
+import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
 import type { Look } from "../look";
-import { boxOf, fill, hatch, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
+import { boxOf, fill, hatch, line, type Paper, Sketch, stroke, trace } from "../sketch";
 
 export const PieceInPlan = memo(function PieceInPlan({
   piece,
@@ -24,7 +24,7 @@ export const PieceInPlan = memo(function PieceInPlan({
 }) {
   const draw = useMemo(
     () => (paper: Paper) => {
-      const { drawing, accent, inkSoft, paper: ground } = look.colours;
+      const { drawing, accent } = look.colours;
       const toPixels = (polygon: Polygon): readonly Point[] => polygon.map(map.piece);
       const outline = toPixels(piece.outline);
       trace(paper, outline, true);
@@ -36,19 +36,17 @@ export const PieceInPlan = memo(function PieceInPlan({
           fill(paper, drawing.bearingArea, 0.12);
           stroke(paper, { colour: drawing.bearingArea, width: lineWeight.thin });
         }
-        for (const { polygon, name } of piece.noRestZones) {
+        for (const { polygon } of piece.noRestZones) {
           const ring = toPixels(polygon);
           trace(paper, ring, true);
           hatch(paper, boxOf(ring), { colour: drawing.keepOff, width: lineWeight.thin });
           trace(paper, ring, true);
           stroke(paper, { colour: drawing.keepOff, width: lineWeight.thin });
-          nameBeside(paper, ring, name, drawing.keepOff, ground);
         }
-        for (const { polygon, name } of piece.workWindows) {
+        for (const { polygon } of piece.workWindows) {
           const ring = toPixels(polygon);
           trace(paper, ring, true);
           stroke(paper, { colour: drawing.keepClear, width: lineWeight.outline, dash: dash.zone });
-          nameBeside(paper, ring, name, drawing.keepClear, ground);
         }
       }
 
@@ -71,24 +69,8 @@ export const PieceInPlan = memo(function PieceInPlan({
           width: lineWeight.heavy,
         });
       }
-
-      const names: readonly (readonly [string, number, CanvasTextAlign, number])[] = [
-        [piece.ends.datum, 0, "right", -10],
-        [piece.ends.far, pieceLength(piece), "left", 10],
-      ];
-      for (const [name, s, align, shift] of names) {
-        const [x, y] = map.piece([s, 0]);
-        const room = align === "right" ? x : map.size.width - x;
-        if (room < 64) continue;
-        write(paper, name, [x + shift, y], { colour: inkSoft, size: typeSize.small, align });
-      }
     },
     [piece, step, zones, selected, map, look],
   );
   return <Sketch draw={draw} />;
 });
-
-function nameBeside(paper: Paper, ring: readonly Point[], name: string, colour: string, rim: string): void {
-  const box = boxOf(ring);
-  write(paper, name, [(box.left + box.right) / 2, box.bottom + 11], { colour, size: typeSize.small, rim });
-}

@@ -19,6 +19,7 @@ import type { Look } from "../look";
 import { BayInPlan } from "./BayInPlan";
 import { Dimensions } from "./Dimensions";
 import { Handles, Snaps } from "./Handles";
+import { Names } from "./Names";
 import { PieceInPlan } from "./PieceInPlan";
 import { StandInPlan, StandMark } from "./StandInPlan";
 import { TripZoneInPlan } from "./TripZones";
@@ -51,6 +52,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         {stands.map((id) => (
           <StandMark key={id} stand={id} map={map} look={look} />
         ))}
+        <Names map={map} look={look} />
         <RunningDimensions map={map} look={look} />
         <Snaps map={map} look={look} />
         <Handles map={map} look={look} />

@@ -5,11 +5,10 @@ import { footprintOf } from "../../floor";
 import { standFrame } from "../../geometry";
 import { type Placement, type StandId, type StandType, typeOf } from "../../plan";
 import { isSelected, shown, standIn, useEditor } from "../../store";
-import { dash, lineWeight, typeSize } from "../../ui";
+import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
-import { inkOf, type Look } from "../look";
-import { fill, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
-import { standVerdict } from "../verdicts";
+import type { Look } from "../look";
+import { fill, line, type Paper, Sketch, stroke, trace } from "../sketch";
 
 interface StandProps {
   readonly stand: StandId;
@@ -57,16 +56,15 @@ function drawStand(paper: Paper, placement: Placement, type: StandType, map: Pla
   stroke(paper, { colour: drawing.standLine, width: lineWeight.outline });
 }
 
-/** What lies over the piece: the hidden edges of the top, the centre, the mark, the choice. */
+/** What lies over the piece: the hidden edges of the top, the centre, the choice. */
 export const StandMark = memo(function StandMark({ stand, map, look }: StandProps) {
   const placement = useEditor((state) => standIn(state, stand));
   const type = useEditor((state) => typeOf(shown(state), stand));
   const selected = useEditor(isSelected(stand));
-  const verdict = useEditor((state) => standVerdict(state, stand));
   const draw = useMemo(() => {
     if (placement === null) return null;
     return (paper: Paper) => {
-      const { drawing, accent, paper: ground } = look.colours;
+      const { drawing, accent } = look.colours;
       const { top } = footprintOf(type, placement.height, standFrame(placement));
       const ring = top.map(map.piece);
       trace(paper, ring, true);
@@ -79,16 +77,7 @@ export const StandMark = memo(function StandMark({ stand, map, look }: StandProp
       const [x, y] = map.piece([placement.s, placement.t]);
       line(paper, [x - 5, y], [x + 5, y], { colour: drawing.standLine, width: lineWeight.thin });
       line(paper, [x, y - 5], [x, y + 5], { colour: drawing.standLine, width: lineWeight.thin });
-      const uppermost = Math.min(...ring.map(([, py]) => py));
-      const atTop = ring.filter(([, py]) => py < uppermost + 1);
-      const middle = atTop.reduce((sum, [px]) => sum + px, 0) / atTop.length;
-      write(paper, placement.stand, [middle, uppermost - 10], {
-        colour: selected ? accent : inkOf(look, verdict),
-        size: typeSize.small,
-        strong: true,
-        rim: ground,
-      });
     };
-  }, [placement, type, map, look, selected, verdict]);
+  }, [placement, type, map, look, selected]);
   return draw === null ? null : <Sketch draw={draw} />;
 });

@@ -4,12 +4,11 @@ import { memo, useMemo } from "react";
 import type { StepTipping } from "../../checks";
 import { type Mass, type Piece, presentMasses, type Step } from "../../plan";
 import type { StepLevel } from "../../statics";
-import { dash, lineWeight, typeSize } from "../../ui";
+import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
 import type { Look } from "../look";
-import { fill, line, type Paper, rowsFor, Sketch, stroke, trace, widthOf, write } from "../sketch";
+import { fill, line, type Paper, Sketch, stroke, trace } from "../sketch";
 import { drawCentre, drawTarget } from "../symbols";
-import { massWords } from "../words";
 
 export const MassesInPlan = memo(function MassesInPlan({
   piece,
@@ -28,7 +27,6 @@ export const MassesInPlan = memo(function MassesInPlan({
     () => (paper: Paper) => {
       const { drawing, accent, paper: ground } = look.colours;
       const present = new Set(presentMasses(piece, step));
-      const points = piece.masses.filter((mass) => mass.kind === "point");
       const colourOf = (mass: Mass): string =>
         mass.id === chosen ? accent : present.has(mass) ? drawing.mass : drawing.absent;
       for (const mass of piece.masses) {
@@ -39,28 +37,23 @@ export const MassesInPlan = memo(function MassesInPlan({
           dash: dash.centre,
         });
       }
-      const uppermost = Math.min(...piece.outline.map((point) => map.piece(point)[1]));
-      const labels = points.map((mass) => {
-        const text = massWords(mass, look.display);
-        return { mass, text, at: map.piece([mass.s, mass.t]), width: widthOf(text, { size: typeSize.small }) };
-      });
-      const rows = rowsFor(labels.map(({ at, width }) => ({ at: at[0], width })));
-      labels.forEach(({ mass, text, at }, index) => {
+      for (const mass of piece.masses) {
+        if (mass.kind !== "point") continue;
         const colour = colourOf(mass);
-        const pen = present.has(mass)
-          ? { colour, width: lineWeight.outline }
-          : { colour, width: lineWeight.thin, dash: dash.absent };
+        const [x, y] = map.piece([mass.s, mass.t]);
         paper.beginPath();
-        paper.arc(at[0], at[1], 5, 0, 2 * Math.PI);
+        paper.arc(x, y, 5, 0, 2 * Math.PI);
         fill(paper, ground);
-        stroke(paper, pen);
+        stroke(
+          paper,
+          present.has(mass)
+            ? { colour, width: lineWeight.outline }
+            : { colour, width: lineWeight.thin, dash: dash.absent },
+        );
         paper.beginPath();
-        paper.arc(at[0], at[1], 1.5, 0, 2 * Math.PI);
+        paper.arc(x, y, 1.5, 0, 2 * Math.PI);
         fill(paper, colour);
-        const y = Math.min(uppermost, at[1] - 6) - 12 - 15 * rows[index]!;
-        line(paper, [at[0], at[1] - 6], [at[0], y + 7], { colour, width: lineWeight.hair });
-        write(paper, text, [at[0], y], { colour, size: typeSize.small, rim: ground });
-      });
+      }
     },
     [piece, step, chosen, map, look],
   );

@@ -1,0 +1,232 @@
+/** Every name on the plan view, placed so that none lies on another or on a stand. */
+
+import { memo, useMemo } from "react";
+import type { VerdictSoFar } from "../../checks";
+import { footprintOf } from "../../floor";
+import { standFrame } from "../../geometry";
+import {
+  type Layout,
+  type MassId,
+  type Plan,
+  type Point,
+  type Polygon,
+  presentMasses,
+  type StandId,
+  type Step,
+  typeOf,
+} from "../../plan";
+import {
+  layoutInView,
+  type Overlay,
+  selectedStands,
+  shown,
+  standIdsInView,
+  stepInView,
+  useEditor,
+  useEditorList,
+} from "../../store";
+import { lineWeight, typeSize } from "../../ui";
+import type { PlanMap } from "../camera";
+import { type Box, type LabelWish, placeLabels } from "../labels";
+import { inkOf, type Look } from "../look";
+import { boxOf, line, type Paper, Sketch, widthOf, write } from "../sketch";
+import { standVerdict } from "../verdicts";
+import { massWords } from "../words";
+import { dimensionStrip } from "./Dimensions";
+
+interface Name extends LabelWish {
+  readonly colour: string;
+  readonly strong: boolean;
+  /** A thin line goes from here to the label; null = none. */
+  readonly from: Point | null;
+}
+
+interface NamesProps {
+  readonly map: PlanMap;
+  readonly look: Look;
+}
+
+export const Names = memo(function Names({ map, look }: NamesProps) {
+  const plan = useEditor(shown);
+  const step = useEditor(stepInView);
+  const layout = useEditor(layoutInView);
+  const selected = useEditor(selectedStands);
+  const mass = useEditor((state) => (state.selection.kind === "mass" ? state.selection.id : null));
+  const overlays = useEditor((state) => state.view.overlays);
+  const verdicts = useEditorList<VerdictSoFar | null>((state) =>
+    standIdsInView(state).map((stand) => standVerdict(state, stand)),
+  );
+  const draw = useMemo(() => {
+    const names = [
+      ...standNames(plan, layout, selected, verdicts, map, look),
+      ...(overlays.masses ? massNames(plan, step, mass, map, look) : []),
+      ...(overlays.zones ? zoneNames(plan, map, look) : []),
+      ...bayNames(plan, map, look),
+      ...endNames(plan, map, look),
+    ];
+    const within = { left: 4, top: 4, right: map.size.width - 4, bottom: lowerEdge(map, overlays) };
+    const middles = placeLabels(names, tops(plan, layout, map), within);
+    return (paper: Paper) => {
+      names.forEach((name, index) => {
+        const at = middles[index];
+        if (at != null) drawName(paper, name, at, look);
+      });
+    };
+  }, [plan, step, layout, selected, mass, overlays, verdicts, map, look]);
+  return <Sketch draw={draw} />;
+});
+
+function lowerEdge(map: PlanMap, overlays: Readonly<Record<Overlay, boolean>>): number {
+  return map.size.height - (overlays.dimensions ? dimensionStrip : 4);
+}
+
+function drawName(paper: Paper, { text, colour, strong, from, height }: Name, at: Point, look: Look): void {
+  if (from !== null) {
+    const above = at[1] < from[1];
+    line(paper, [from[0], from[1] + (above ? -6 : 6)], [from[0], at[1] + (above ? height / 2 : -height / 2)], {
+      colour,
+      width: lineWeight.hair,
+    });
+  }
+  write(paper, text, at, { colour, size: typeSize.small, strong, rim: look.colours.paper });
+}
+
+const textHeight = 14;
+
+function named(
+  text: string,
+  places: readonly Point[],
+  colour: string,
+  more: { readonly strong?: boolean; readonly must?: boolean; readonly from?: Point } = {},
+): Name {
+  const strong = more.strong ?? false;
+  return {
+    text,
+    places,
+    colour,
+    strong,
+    must: more.must ?? false,
+    from: more.from ?? null,
+    width: widthOf(text, { size: typeSize.small, strong }),
+    height: textHeight,
+  };
+}
+
+/** The tops as drawn, which no name may cover. */
+function tops(plan: Plan, layout: Layout, map: PlanMap): readonly Box[] {
+  return layout.placements.map((placement) => boxOf(topOf(plan, placement, map)));
+}
+
+function topOf(plan: Plan, placement: Layout["placements"][number], map: PlanMap): readonly Point[] {
+  return footprintOf(typeOf(plan, placement.stand), placement.height, standFrame(placement)).top.map(map.piece);
+}
+
+/** A stand's mark stands at the upper end of its top. */
+function standNames(
+  plan: Plan,
+  layout: Layout,
+  selected: readonly StandId[],
+  verdicts: readonly (VerdictSoFar | null)[],
+  map: PlanMap,
+  look: Look,
+): readonly Name[] {
+  return layout.placements.map((placement, index) => {
+    const ring = topOf(plan, placement, map);
+    const box = boxOf(ring);
+    const upper = ring.filter(([, y]) => y < box.top + 1);
+    const x = upper.reduce((sum, [px]) => sum + px, 0) / upper.length;
+    const chosen = selected.includes(placement.stand);
+    const ink = chosen ? look.colours.accent : inkOf(look, verdicts[index] ?? null);
+    return named(
+      placement.stand,
+      [
+        [x, box.top - 10],
+        [x, box.top - 25],
+        [x, box.bottom + 10],
+      ],
+      ink,
+      {
+        strong: true,
+        must: true,
+      },
+    );
+  });
+}
+
+function massNames(plan: Plan, step: Step, chosen: MassId | null, map: PlanMap, look: Look): readonly Name[] {
+  const { drawing, accent } = look.colours;
+  const box = boxOf(plan.piece.outline.map(map.piece));
+  const present = new Set(presentMasses(plan.piece, step));
+  return plan.piece.masses.flatMap((mass) => {
+    if (mass.kind !== "point") return [];
+    const from = map.piece([mass.s, mass.t]);
+    const [x, y] = from;
+    const above = Math.min(box.top, y - 6) - 12;
+    const below = Math.max(box.bottom, y + 6) + 12;
+    const places: Point[] = [0, 1, 2, 3].flatMap((row): Point[] => [
+      [x, above - row * 15],
+      [x, below + row * 15],
+    ]);
+    const colour = mass.id === chosen ? accent : present.has(mass) ? drawing.mass : drawing.absent;
+    return [named(massWords(mass, look.display), places, colour, { from, must: mass.id === chosen })];
+  });
+}
+
+function besides(ring: readonly Point[]): readonly Point[] {
+  const box = boxOf(ring);
+  const x = (box.left + box.right) / 2;
+  return [
+    [x, box.bottom + 11],
+    [x, box.top - 11],
+    [x, box.bottom + 26],
+    [x, box.top - 26],
+  ];
+}
+
+function zoneNames({ piece }: Plan, map: PlanMap, look: Look): readonly Name[] {
+  const { keepOff, keepClear } = look.colours.drawing;
+  const ring = (polygon: Polygon): readonly Point[] => polygon.map(map.piece);
+  return [
+    ...piece.noRestZones.map(({ name, polygon }) => named(name, besides(ring(polygon)), keepOff)),
+    ...piece.workWindows.map(({ name, polygon }) => named(name, besides(ring(polygon)), keepClear)),
+  ];
+}
+
+function bayNames({ bay }: Plan, map: PlanMap, look: Look): readonly Name[] {
+  if (bay === null) return [];
+  const { drawing, inkSoft } = look.colours;
+  const ring = (polygon: Polygon): readonly Point[] => polygon.map(map.bay);
+  return [
+    ...bay.walkways.map(({ name, from, to }) => {
+      const [a, b] = [map.bay(from), map.bay(to)];
+      const places = [0.5, 0.25, 0.75].map(
+        (share): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share - 10],
+      );
+      return named(name, places, drawing.walkway);
+    }),
+    ...bay.obstacles.map(({ name, polygon }) => named(name, besides(ring(polygon)), inkSoft)),
+    ...bay.noFootZones.map(({ name, polygon }) => {
+      const box = boxOf(ring(polygon));
+      const x = (box.left + box.right) / 2;
+      const [top, bottom] = [Math.max(8, box.top), Math.min(map.size.height - dimensionStrip, box.bottom)];
+      const places = [0.15, 0.85, 0.3, 0.7, 0.5].map((share): Point => [x, top + (bottom - top) * share]);
+      return named(name, places, drawing.noFoot);
+    }),
+  ];
+}
+
+/** How the two ends are told apart, where there is room beside them. */
+function endNames({ piece }: Plan, map: PlanMap, look: Look): readonly Name[] {
+  const ss = piece.outline.map(([s]) => s);
+  const ends = [
+    { name: piece.ends.datum, s: Math.min(...ss), side: -1 },
+    { name: piece.ends.far, s: Math.max(...ss), side: 1 },
+  ];
+  return ends.flatMap(({ name, s, side }) => {
+    const [x, y] = map.piece([s, 0]);
+    const half = widthOf(name, { size: typeSize.small }) / 2 + 8;
+    const beside = x + side * half;
+    const fits = beside - half > 0 && beside + half < map.size.width;
+    return fits ? [named(name, [[beside, y]], look.colours.inkSoft)] : [];
+  });
+}

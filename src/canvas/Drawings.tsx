@@ -4,7 +4,7 @@
  */
 
 import Konva from "konva/lib/Core";
-import { type CSSProperties, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { complete, type Plan } from "../plan";
 import { type Camera, shown, theEditor, useEditor } from "../store";
 import { useColours } from "../ui";
@@ -15,9 +15,9 @@ import { oncePerFrame } from "./frames";
 import { type Drawn, elevationHost, type HandOptions, planHost } from "./hand/hosts";
 import { listen } from "./hand/pointers";
 import type { Look } from "./look";
-import type { Dimension } from "./planView/Dimensions";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
+import { type TouchedDimension, TypedDimension } from "./TypedDimension";
 
 /** What of the height each drawing gets; on a low sheet the diagrams make room first. */
 function sheetOf(width: number, height: number, diagrams: boolean): Sheet {
@@ -26,17 +26,12 @@ function sheetOf(width: number, height: number, diagrams: boolean): Sheet {
   return { width, plan, elevation: height - lanes - plan, diagrams: lanes };
 }
 
-export interface DrawingsProps {
-  /** A field over the touched dimension, in which it is typed; `style` puts it there. */
-  readonly dimensionField?: (dimension: Dimension, style: CSSProperties, close: () => void) => ReactNode;
-}
-
-export function Drawings({ dimensionField }: DrawingsProps) {
+export function Drawings() {
   const holder = useRef<HTMLDivElement>(null);
   const planElement = useRef<HTMLDivElement>(null);
   const elevationElement = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
-  const [typed, setTyped] = useState<Dimension | null>(null);
+  const [typed, setTyped] = useState<TouchedDimension | null>(null);
   const pixelRatio = usePixelRatio();
   const look = useLook();
   const diagrams = useEditor((state) => state.view.overlays.diagrams);
@@ -104,9 +99,6 @@ export function Drawings({ dimensionField }: DrawingsProps) {
         <>
           <div ref={planElement} className={styles.drawing} tabIndex={-1} style={{ height: sheet.plan }}>
             <PlanView key={pixelRatio} map={drawn.plan} look={look} />
-            {typed !== null && dimensionField !== undefined
-              ? dimensionField(typed, { left: typed.at[0], top: typed.at[1] }, () => setTyped(null))
-              : null}
           </div>
           <div
             ref={elevationElement}
@@ -116,6 +108,7 @@ export function Drawings({ dimensionField }: DrawingsProps) {
           >
             <ElevationView key={pixelRatio} map={drawn.elevation} diagrams={sheet.diagrams} look={look} />
           </div>
+          {typed === null ? null : <TypedDimension {...typed} close={() => setTyped(null)} />}
         </>
       )}
     </div>

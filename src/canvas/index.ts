@@ -1,4 +1,3 @@
 /** The canvas room's public face. */
-export { Drawings, type DrawingsProps } from "./Drawings";
+export { Drawings } from "./Drawings";
 export { oncePerFrame } from "./frames";
-export type { Dimension } from "./planView/Dimensions";

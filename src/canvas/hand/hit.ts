@@ -7,7 +7,7 @@ import { type EditorState, layoutInView, selectedStands, shown } from "../../sto
 import { touchTarget } from "../../ui";
 import type { ElevationMap, PlanMap } from "../camera";
 import type { Look } from "../look";
-import { type Dimension, dimensionsOf } from "../planView/Dimensions";
+import { dimensionsOf } from "../planView/Dimensions";
 import { pieceMoveHandle, pieceTurnHandle, standTurnHandle } from "./handles";
 
 export type Target =
@@ -17,7 +17,7 @@ export type Target =
   | { readonly kind: "turn piece" }
   | { readonly kind: "mass"; readonly id: MassId }
   | { readonly kind: "piece" }
-  | { readonly kind: "dimension"; readonly dimension: Dimension }
+  | { readonly kind: "dimension"; readonly stand: StandId; readonly at: Point }
   | { readonly kind: "diagrams" }
   | { readonly kind: "nothing" };
 
@@ -48,7 +48,7 @@ export function hitPlan(state: EditorState, map: PlanMap, look: Look, at: Point,
     const dimension = dimensionsOf(layout, plan.piece, map, look).find(
       ({ at: [x, y], width }) => Math.abs(at[0] - x) <= width / 2 + 5 && Math.abs(at[1] - y) <= tall,
     );
-    if (dimension !== undefined) return { kind: "dimension", dimension };
+    if (dimension?.stand != null) return { kind: "dimension", stand: dimension.stand, at: dimension.at };
   }
 
   const stand = nearestStand(plan, layout.placements, map.toPiece(at), reachOf(finger) / map.scale);

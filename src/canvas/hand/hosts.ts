@@ -5,7 +5,7 @@ import type { Point, Pose } from "../../plan";
 import { type Camera, type Editor, noSelection, shown, stepInView } from "../../store";
 import { type ElevationMap, type PlanMap, zoomed } from "../camera";
 import type { Look } from "../look";
-import type { Dimension } from "../planView/Dimensions";
+import type { TouchedDimension } from "../TypedDimension";
 import { hitElevation, hitPlan, type Target } from "./hit";
 import type { Grip, PointerHost, Stroke } from "./pointers";
 import { snapsOf } from "./snaps";
@@ -25,7 +25,7 @@ export interface HandOptions {
   readonly setCamera: (camera: Camera | null) => void;
   readonly setCursor: (cursor: string) => void;
   /** A dimension has been touched: it is to be typed. */
-  readonly typeDimension: (dimension: Dimension) => void;
+  readonly typeDimension: (dimension: TouchedDimension) => void;
 }
 
 const cursors: Readonly<Record<Target["kind"], string>> = {
@@ -41,7 +41,12 @@ const cursors: Readonly<Record<Target["kind"], string>> = {
 };
 
 /** A press on what selects; on nothing, what was selected is let go. */
-function press(editor: Editor, target: Target, add: boolean, typeDimension: (dimension: Dimension) => void): void {
+function press(
+  editor: Editor,
+  target: Target,
+  add: boolean,
+  typeDimension: (dimension: TouchedDimension) => void,
+): void {
   switch (target.kind) {
     case "stand":
       if (add) editor.toggleStand(target.id);
@@ -54,7 +59,8 @@ function press(editor: Editor, target: Target, add: boolean, typeDimension: (dim
       editor.select({ kind: "piece" });
       break;
     case "dimension":
-      typeDimension(target.dimension);
+      editor.select({ kind: "stands", ids: [target.stand] });
+      typeDimension(target);
       break;
     case "nothing":
       editor.select(noSelection);

@@ -3,6 +3,7 @@ export type * from "./answers";
 export { assembleStep } from "./assemble";
 export { gravity, staticsTolerance } from "./constants";
 export type * from "./model";
+export { PartSolver, type SolveStatus } from "./partSolver";
 export {
   type Governing,
   type SectionKey,

@@ -1,5 +1,6 @@
 /** The library room's public face. */
 
+export { demoBeam, demoDie } from "./demos";
 export { type GenericStand, genericStands } from "./genericStands";
 export {
   type Density,

@@ -26,5 +26,7 @@ export function tripZoneOf(
   const polygons = difference(grown, [outline]).filter(
     (region) => regionsArea([region]) > geometryTolerance.sharedArea,
   );
-  return { stand, polygons, area: regionsArea(polygons), reach: farthestFrom(outline, polygons) };
+  // Under the piece the distance out of it is 0: the grown hulls reach as far as what is left of them.
+  const reach = polygons.length === 0 ? 0 : farthestFrom(outline, grown);
+  return { stand, polygons, area: regionsArea(polygons), reach };
 }

@@ -2,7 +2,7 @@
 
 import type { Point, Polygon } from "../plan";
 import { whereInPolygon } from "./polygon";
-import { pointToSegment } from "./segments";
+import { distanceToSegment } from "./segments";
 
 /**
  * A ring grown by a radius with round corners, and the side of it that is solid. A ring of a single point grown by a
@@ -22,7 +22,7 @@ export function clearanceAt(barriers: readonly Barrier[], point: Point): number 
     const where = whereInPolygon(ring, point);
     if (where === solid || where === "boundary") return 0;
     for (let index = 0; index < ring.length; index++) {
-      const gap = pointToSegment(point, ring[index]!, ring[(index + 1) % ring.length]!).distance - radius;
+      const gap = distanceToSegment(point, ring[index]!, ring[(index + 1) % ring.length]!) - radius;
       clearance = Math.min(clearance, gap);
     }
   }

@@ -1,60 +1,100 @@
-/** How far a region reaches from a polygon. */
+/** How far convex regions reach out of a polygon. */
 
 import type { Point, Polygon } from "../plan";
-import { pointToBoundary, pointToPolygon } from "./distance";
-import { boundingBox, isConvex, polygonHolds } from "./polygon";
-import type { Region } from "./regions";
+import { pointToPolygon } from "./distance";
+import { clipToHalfPlane } from "./halfplane";
+import { boundingBox, edgesOf, isConvex, polygonHolds } from "./polygon";
+import { distanceBetween, distanceToSegment } from "./segments";
 
 /** The search below stops where no point can lie farther out by more than this, m. */
-const reachPrecision = 5e-4;
+const reachPrecision = 2e-4;
 
-/**
- * Greatest distance of a point of the regions from the closed polygon, m; 0 without regions.
- *
- * The distance from a convex polygon is a convex function, greatest at a corner: exact. From one that is not convex
- * (a stand in the mouth of a U) it may be greatest inside: found by branch and bound over squares, a square being given
- * up where distance at its middle + half its diagonal promises no more than reachPrecision over the best so far.
- */
-export function farthestFrom(polygon: Polygon, regions: readonly Region[]): number {
-  const corners = regions.flatMap(({ outer }) => outer);
-  const atCorners = corners.reduce((most, corner) => Math.max(most, pointToPolygon(corner, polygon).distance), 0);
-  if (isConvex(polygon)) return atCorners;
-  return regions.reduce((most, region) => farthestInside(polygon, region, most), atCorners);
+type Edge = readonly [Point, Point];
+
+/** A convex piece of a region and the polygon's edges that may be nearest to some point of it. */
+interface Cell {
+  readonly ring: Polygon;
+  readonly edges: readonly Edge[];
 }
 
-function farthestInside(polygon: Polygon, region: Region, atLeast: number): number {
-  const { least, most } = boundingBox(region.outer);
-  const side = Math.max(most[0] - least[0], most[1] - least[1]);
-  let best = atLeast;
-  const waiting: { readonly middle: Point; readonly half: number }[] = [
-    { middle: [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2], half: side / 2 },
-  ];
-  for (let square = waiting.pop(); square; square = waiting.pop()) {
-    const { middle, half } = square;
-    const diagonal = half * Math.SQRT2;
-    const distance = pointToPolygon(middle, polygon).distance;
-    if (distance + diagonal <= best + reachPrecision) continue;
-    const inside = holds(region, middle);
-    if (!inside && boundaryDistance(region, middle) > diagonal) continue;
-    if (inside) best = Math.max(best, distance);
-    const quarter = half / 2;
-    for (const [p, q] of quadrants)
-      waiting.push({ middle: [middle[0] + p * quarter, middle[1] + q * quarter], half: quarter });
+/**
+ * Greatest distance of a point of the convex regions from the closed polygon, m; 0 where all of them lie in it. Exact for
+ * a convex polygon, else at most reachPrecision too small (and never too great).
+ *
+ * The distance from anything convex is a convex function, greatest at a corner of the region. From a polygon that is
+ * not convex it is the least of the distances from its edges, so over a convex cell it is at most
+ *
+ *   least over edges of the greatest over corners of the distance
+ *
+ * (branch and bound: a cell that may hold more than the best so far is cut across its longer side; it shrinks by half
+ * in two cuts, and its bound comes within its size of the truth).
+ */
+export function farthestFrom(polygon: Polygon, regions: readonly Polygon[]): number {
+  const corners = regions.flat();
+  if (isConvex(polygon)) {
+    return corners.reduce((most, corner) => Math.max(most, pointToPolygon(corner, polygon).distance), 0);
+  }
+  let best = 0;
+  const edges = edgesOf(polygon);
+  const waiting: Cell[] = regions.map((ring) => ({ ring, edges }));
+  for (let cell = waiting.pop(); cell; cell = waiting.pop()) {
+    const near = nearOf(polygon, cell);
+    if (near === null) continue;
+    const bound = boundOf(cell.ring, near);
+    if (bound <= best + reachPrecision) continue;
+    best = cell.ring.reduce((most, corner) => Math.max(most, distanceOut(polygon, near, corner, most)), best);
+    if (bound <= best + reachPrecision) continue;
+    waiting.push(...cut(cell.ring).map((ring) => ({ ring, edges: near })));
   }
   return best;
 }
 
-const quadrants = [
-  [-1, -1],
-  [1, -1],
-  [1, 1],
-  [-1, 1],
-] as const;
-
-function holds({ outer, holes }: Region, point: Point): boolean {
-  return polygonHolds(outer, point) && !holes.some((hole) => polygonHolds(hole, point));
+/**
+ * The edges that may be nearest to a point of the cell: none farther from its middle than the nearest by more than its
+ * size. null where the cell lies all within the polygon.
+ */
+function nearOf(polygon: Polygon, { ring, edges }: Cell): readonly Edge[] | null {
+  const { least, most } = boundingBox(ring);
+  const size = distanceBetween(least, most);
+  const middle: Point = [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2];
+  const distances = edges.map(([a, b]) => distanceToSegment(middle, a, b));
+  const nearest = distances.reduce((least, distance) => Math.min(least, distance));
+  if (nearest > size / 2 && polygonHolds(polygon, middle)) return null;
+  return edges.filter((_, index) => distances[index]! <= nearest + size);
 }
 
-function boundaryDistance({ outer, holes }: Region, point: Point): number {
-  return [outer, ...holes].reduce((least, ring) => Math.min(least, pointToBoundary(point, ring).distance), Infinity);
+function boundOf(ring: Polygon, edges: readonly Edge[]): number {
+  let bound = Number.POSITIVE_INFINITY;
+  for (const [a, b] of edges) {
+    let most = 0;
+    for (const corner of ring) {
+      most = Math.max(most, distanceToSegment(corner, a, b));
+      if (most >= bound) break;
+    }
+    bound = Math.min(bound, most);
+  }
+  return bound;
+}
+
+/** Distance of a point out of the polygon; `atLeast` where it is no more than that. */
+function distanceOut(polygon: Polygon, edges: readonly Edge[], point: Point, atLeast: number): number {
+  let distance = Number.POSITIVE_INFINITY;
+  for (const [a, b] of edges) {
+    distance = Math.min(distance, distanceToSegment(point, a, b));
+    if (distance <= atLeast) return atLeast;
+  }
+  return polygonHolds(polygon, point) ? atLeast : distance;
+}
+
+/** The two halves of a convex ring on either side of the middle of its longer side. */
+function cut(ring: Polygon): Polygon[] {
+  const { least, most } = boundingBox(ring);
+  const axis = most[0] - least[0] >= most[1] - least[1] ? 0 : 1;
+  const middle = (least[axis] + most[axis]) / 2;
+  const normal: Point = axis === 0 ? [1, 0] : [0, 1];
+  const opposite: Point = axis === 0 ? [-1, 0] : [0, -1];
+  return [
+    ...clipToHalfPlane(ring, { normal, offset: middle }),
+    ...clipToHalfPlane(ring, { normal: opposite, offset: -middle }),
+  ];
 }

@@ -2,7 +2,7 @@
 
 import type { Point, Polygon } from "../plan";
 import { signedArea } from "./halfplane";
-import { pointToSegment } from "./segments";
+import { distanceToSegment } from "./segments";
 import { geometryTolerance } from "./tolerances";
 
 /** Least and greatest coordinates, m. */
@@ -74,7 +74,7 @@ export function whereInPolygon(polygon: Polygon, point: Point): "inside" | "boun
   let inside = false;
   for (let index = 0; index < polygon.length; index++) {
     const [a, b] = [polygon[index]!, polygon[(index + 1) % polygon.length]!];
-    if (pointToSegment(point, a, b).distance <= geometryTolerance.touching) return "boundary";
+    if (distanceToSegment(point, a, b) <= geometryTolerance.touching) return "boundary";
     // An edge counts where the ray toward +first axis crosses it, its lower end included, its upper end not.
     if (a[1] > point[1] === b[1] > point[1]) continue;
     const crossing = a[0] + ((point[1] - a[1]) / (b[1] - a[1])) * (b[0] - a[0]);

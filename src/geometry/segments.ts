@@ -23,6 +23,16 @@ export function pointToSegment(point: Point, a: Point, b: Point): Gap {
   return { distance: distanceBetween(point, foot), from: point, to: foot };
 }
 
+/** Distance from a point to the segment a–b, m, where the foot of it is not asked for. */
+export function distanceToSegment(point: Point, a: Point, b: Point): number {
+  const [d0, d1] = [b[0] - a[0], b[1] - a[1]];
+  const [p0, p1] = [point[0] - a[0], point[1] - a[1]];
+  const squared = d0 * d0 + d1 * d1;
+  const along = squared > 0 ? Math.min(1, Math.max(0, (p0 * d0 + p1 * d1) / squared)) : 0;
+  const [q0, q1] = [p0 - along * d0, p1 - along * d1];
+  return Math.sqrt(q0 * q0 + q1 * q1);
+}
+
 /** From the segment a–b to the segment c–d; where they cross 0, with the crossing as both ends. */
 export function segmentToSegment(a: Point, b: Point, c: Point, d: Point): Gap {
   const crossing = crossingOf(a, b, c, d);

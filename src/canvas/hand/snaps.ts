@@ -10,12 +10,12 @@ import type { Snap } from "./strokes";
 const reachOnScreen = 7;
 
 /** A round number must differ from the next by so many px, or a coarser one is taken. */
-const roundOnScreen = 3;
+const roundOnScreen = 1.5;
 
 const inch = 0.0254;
 const roundSteps = {
   us: [inch / 16, inch / 4, inch, 3 * inch, 6 * inch, 12 * inch],
-  metric: [0.001, 0.005, 0.01, 0.05, 0.1, 0.5],
+  metric: [0.001, 0.005, 0.01, 0.02, 0.05, 0.1, 0.5],
 } as const;
 
 /** The finest round step that a hand can set on a drawing to that scale (px a metre), m. */

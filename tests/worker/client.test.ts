@@ -1,0 +1,158 @@
+import { describe, expect, test } from "vitest";
+import { known, type Part } from "../../src/checks";
+import { complete, type PlanDocument } from "../../src/plan";
+import { edits, revisionOf } from "../../src/store";
+import { createClient, createEngine, type Engine, type Question, type Reply, type Subject } from "../../src/worker";
+import { beam, h1, layoutA, stepOne } from "../store/plans";
+
+interface Asked {
+  readonly subject: Subject;
+  readonly questions: readonly Question[];
+  readonly reply: (reply: Reply) => void;
+  readonly end: (understood?: boolean) => Promise<void>;
+}
+
+/** An engine that answers when it is told to. */
+function handEngine() {
+  const asked: Asked[] = [];
+  let stops = 0;
+  const engine: Engine = {
+    answer: (subject, questions, reply) =>
+      new Promise((resolve) => {
+        asked.push({
+          subject,
+          questions,
+          reply,
+          end: async (understood = true) => {
+            resolve(understood);
+            await new Promise((next) => setTimeout(next));
+          },
+        });
+      }),
+    stop: () => {
+      stops += 1;
+    },
+  };
+  return { engine: engine as never, asked, stops: () => stops };
+}
+
+const moved = (s: number, document: PlanDocument = beam): PlanDocument =>
+  edits["stand.move"].run(document, { layout: layoutA, stand: h1, s, t: 0 });
+
+function clientOn(hand: ReturnType<typeof handEngine>) {
+  let answers = 0;
+  const client = createClient({ engine: hand.engine, answered: () => (answers += 1) });
+  const ask = (document: PlanDocument, hasty = false) => client.ask(document, revisionOf(document), stepOne, hasty);
+  const bounds = (document: PlanDocument): Part<unknown> => {
+    const plan = complete(document);
+    return client.answers.bounds(plan, plan.steps[0]!);
+  };
+  return { client, ask, bounds, answers: () => answers };
+}
+
+const boundsOf: Question = { part: "bounds", of: stepOne };
+const answer = { boxTips: null, stands: [] };
+
+describe("the engine's client", () => {
+  test("one request is in flight, one waits, the newest; the one between is never sent", async () => {
+    const hand = handEngine();
+    const { ask } = clientOn(hand);
+    const documents = [2, 3, 4].map((s) => moved(s));
+    for (const document of documents) ask(document);
+    expect(hand.asked.map(({ subject }) => subject.revision)).toEqual([revisionOf(documents[0]!)]);
+    expect(hand.stops()).toBe(2);
+    await hand.asked[0]!.end();
+    expect(hand.asked.map(({ subject }) => subject.revision)).toEqual([documents[0]!, documents[2]!].map(revisionOf));
+    await hand.asked[1]!.end();
+    expect(hand.asked).toHaveLength(2);
+  });
+
+  test("the step in view is asked first, and while a gesture runs nothing else", () => {
+    const hand = handEngine();
+    const { ask } = clientOn(hand);
+    ask(beam, true);
+    expect(hand.asked[0]!.questions).toEqual([boundsOf, { part: "floor", of: layoutA }]);
+    const whole = handEngine();
+    clientOn(whole).ask(beam);
+    expect(whole.asked[0]!.questions.slice(0, 2)).toEqual([boundsOf, { part: "bounds", of: "weld" }]);
+    expect(new Set(whole.asked[0]!.questions.map(({ part }) => part))).toEqual(
+      new Set(["bounds", "floor", "strength", "certificates", "margins"]),
+    );
+  });
+
+  test("an answer is known for what it was computed from, and again after going back; for another plan it is the last", async () => {
+    const hand = handEngine();
+    const { ask, bounds, answers } = clientOn(hand);
+    expect(bounds(beam)).toEqual({ status: "pending", last: null });
+    ask(beam);
+    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer) });
+    expect(answers()).toBe(1);
+    expect(bounds(beam)).toEqual(known(answer));
+    expect(bounds(moved(3))).toEqual({ status: "pending", last: answer });
+    expect(bounds(moved(1, moved(3)))).toEqual({ status: "pending", last: answer });
+    expect(bounds(beam)).toEqual(known(answer));
+    // The title is read by no part: the answer stays.
+    expect(bounds({ ...beam, title: "Another" })).toEqual(known(answer));
+    await hand.asked[0]!.end();
+    ask(beam);
+    expect(hand.asked[1]!.questions).not.toContainEqual(boundsOf);
+  });
+
+  test("where only layouts have changed since the last, only they are sent", async () => {
+    const hand = handEngine();
+    const { ask } = clientOn(hand);
+    ask(beam);
+    await hand.asked[0]!.end();
+    const next = moved(4);
+    ask(next);
+    expect(hand.asked[1]!.subject).toEqual({
+      kind: "layouts",
+      revision: revisionOf(next),
+      since: revisionOf(beam),
+      layouts: next.layouts,
+    });
+    await hand.asked[1]!.end(false);
+    expect(hand.asked[2]!.subject).toEqual({ kind: "document", revision: revisionOf(next), document: next });
+  });
+
+  test("an engine that dies fails what was asked, in words", async () => {
+    const client = createClient({
+      engine: { answer: () => Promise.reject(new Error("out of memory")), stop: () => {} } as never,
+      answered: () => {},
+    });
+    client.ask(beam, revisionOf(beam), stepOne, false);
+    await new Promise((next) => setTimeout(next));
+    const plan = complete(beam);
+    expect(client.answers.bounds(plan, plan.steps[0]!)).toEqual({
+      status: "failed",
+      why: "the engine stopped: out of memory",
+    });
+  });
+});
+
+describe("the engine", () => {
+  test("gives up when a newer subject has come, and answers that one whole", async () => {
+    const engine = createEngine();
+    const replies: Reply[] = [];
+    const questions: Question[] = [
+      { part: "floor", of: layoutA },
+      { part: "floor", of: layoutA },
+    ];
+    const first = engine.answer({ kind: "document", revision: 1, document: beam }, questions, (reply) =>
+      replies.push(reply),
+    );
+    const second = engine.answer(
+      { kind: "layouts", revision: 2, since: 1, layouts: moved(3).layouts },
+      questions,
+      (reply) => replies.push(reply),
+    );
+    expect(await Promise.all([first, second])).toEqual([true, true]);
+    expect(replies.map(({ revision }) => revision)).toEqual([2, 2]);
+    expect(replies.map(({ answer: { status } }) => status)).toEqual(["known", "known"]);
+  });
+
+  test("does not know layouts of a document that it never had", async () => {
+    const engine = createEngine();
+    expect(await engine.answer({ kind: "layouts", revision: 2, since: 1, layouts: [] }, [], () => {})).toBe(false);
+  });
+});

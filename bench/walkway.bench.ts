@@ -7,7 +7,7 @@ import { execSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { floorOf } from "../src/floor";
-import type { Point, Polygon } from "../src/plan";
+import type { Plan, Point, Polygon } from "../src/plan";
 import { aFrame, planWith } from "../tests/floor/plans";
 
 interface Size {
@@ -68,14 +68,20 @@ function median(run: () => unknown, budget = 400): number {
   return warm[warm.length >> 1]!;
 }
 
+/** Many of the same walkway, so that one can be told from the rest of the floor. */
+const copies = 20;
+
 function measure(size: Size) {
   const plan = planOf(size);
   const layout = plan.layouts[0]!;
-  const without = { ...plan, bay: { ...plan.bay!, walkways: [] } };
-  const floor = median(() => floorOf(plan, layout));
-  const rest = median(() => floorOf(without, layout));
-  const [walkway] = floorOf(plan, layout).walkways;
-  return { ...size, floor, walkway: Math.max(0, floor - rest), clearWidth: walkway!.clearWidth };
+  const withWalkways = (count: number) => {
+    const walkways = Array.from({ length: count }, () => plan.bay!.walkways[0]!);
+    return { ...plan, bay: { ...plan.bay!, walkways } };
+  };
+  const [none, one, many] = [0, 1, copies].map(withWalkways) as [Plan, Plan, Plan];
+  const walkway = (median(() => floorOf(many, layout)) - median(() => floorOf(none, layout))) / copies;
+  const [answer] = floorOf(one, layout).walkways;
+  return { ...size, floor: median(() => floorOf(one, layout)), walkway, clearWidth: answer!.clearWidth };
 }
 
 /** Slope of log time over log size, by least squares over the upper half, where set-up no longer counts. */

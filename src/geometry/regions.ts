@@ -7,6 +7,7 @@
 
 import { Clipper64, ClipType, FillRule, type Path64, type PolyPath64, PolyTree64 } from "clipper2-ts";
 import type { Point, Polygon } from "../plan";
+import { clipToHalfPlanes, type HalfPlane } from "./halfplane";
 import { boundingBox, counterClockwise, polygonArea } from "./polygon";
 import { geometryTolerance } from "./tolerances";
 
@@ -32,7 +33,24 @@ export function union(polygons: readonly Polygon[]): Region[] {
 
 /** What lies in any of the first and in none of the second. */
 export function difference(first: readonly Polygon[], second: readonly Polygon[]): Region[] {
-  return clip(ClipType.Difference, first, second);
+  const near = boxOf(first);
+  return clip(
+    ClipType.Difference,
+    first,
+    second.flatMap((polygon) => clipToHalfPlanes(polygon, near)),
+  );
+}
+
+/** Half-planes of the box about the polygons, a little to spare: of long outlines only what is near is clipped. */
+function boxOf(polygons: readonly Polygon[]): HalfPlane[] {
+  const { least, most } = boundingBox(polygons.flat());
+  const spare = (most[0] - least[0] + most[1] - least[1]) / 10;
+  return [
+    { normal: [-1, 0], offset: spare - least[0] },
+    { normal: [1, 0], offset: spare + most[0] },
+    { normal: [0, -1], offset: spare - least[1] },
+    { normal: [0, 1], offset: spare + most[1] },
+  ];
 }
 
 /** What lies in any of the first and in any of the second. */

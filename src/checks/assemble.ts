@@ -107,14 +107,15 @@ export function stepReportOf(plan: Plan, step: Step, answers: Answers = withoutM
   const parts = stepPartsOf(plan, step, answers);
   const own = findingsOfStep(plan, step, parts);
   const layout = layoutOf(plan, step);
-  const ofFloor = layoutReportOf(plan, layout, answers).findings;
+  const floorFindings = layoutReportOf(plan, layout, answers).findings;
   return {
     step: step.id,
     layout: layout.id,
     placements: layout.placements,
     ...parts,
     ...own,
-    verdict: worstOf([...own.findings, ...ofFloor].map((finding) => finding.verdict)),
+    floorFindings,
+    verdict: worstOf([...own.findings, ...floorFindings].map((finding) => finding.verdict)),
   };
 }
 

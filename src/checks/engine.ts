@@ -6,12 +6,11 @@
 import type { FloorReport } from "../floor";
 import { floorOf } from "../floor";
 import type { Layout, Plan, Step } from "../plan";
-import { criteriaOf, layoutOf } from "../plan";
+import { criteriaOf, layoutOf, setDownFactorOf } from "../plan";
 import { assembleStep, type StepLevel, type StepModel, solveStep, tippingOf } from "../statics";
 import { memoByIdentity } from "./memo";
 import {
   type Answers,
-  type GoodUpTo,
   known,
   knownValue,
   type Part,
@@ -23,6 +22,7 @@ import {
   type StepStrength,
   type StepTipping,
 } from "./parts";
+import { slabUnder } from "./slab";
 
 /** What the level solution of a step reads. */
 const levelKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => [
@@ -36,13 +36,11 @@ const levelKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => [
   step.parts,
 ];
 
-/** What the box of a step reads besides. */
-const _boundsKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => [
-  ...levelKeys(plan, step),
-  plan.criteria,
-  step.bow,
-  step.readings,
-];
+/** What the box of a step reads besides. Single criteria, so that another criterion's change leaves the bounds alone. */
+const boundsKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => {
+  const { levelTolerance, topTilt, straightness } = criteriaOf(plan);
+  return [...levelKeys(plan, step), levelTolerance, topTilt, straightness, step.bow, step.readings];
+};
 
 /** The mechanics of a step. */
 export const modelOf: (plan: Plan, step: Step) => StepModel = memoByIdentity(levelKeys, assembleStep);
@@ -56,7 +54,7 @@ export const levelPart: (plan: Plan, step: Step) => Part<StepLevel> = memoByIden
 export const tippingPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => Part<StepTipping> = memoByIdentity(
   (plan: Plan, step: Step, bounds: Part<StepBounds>) => [
     ...levelKeys(plan, step),
-    plan.criteria,
+    criteriaOf(plan).personLoad,
     knownValue(bounds)?.stands ?? null,
   ],
   (plan, step, bounds) => {
@@ -69,15 +67,22 @@ export const tippingPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => 
 
 /** Trip zones, walkways and overlaps of a layout. */
 export const floorPart: (plan: Plan, layout: Layout) => Part<FloorReport> = memoByIdentity(
-  (plan: Plan, layout: Layout) => [
-    plan.piece,
-    layout.placements,
-    plan.stands,
-    plan.standTypes,
-    plan.bay,
-    plan.criteria,
-    layout.id,
-  ],
+  (plan: Plan, layout: Layout) => {
+    const { tripHeight, toeClearance, headroom, walkwayWidth } = criteriaOf(plan);
+    const { piece, stands, standTypes, bay } = plan;
+    return [
+      piece,
+      layout.placements,
+      stands,
+      standTypes,
+      bay,
+      layout.id,
+      tripHeight,
+      toeClearance,
+      headroom,
+      walkwayWidth,
+    ];
+  },
   (plan, layout) => known(floorOf(plan, layout)),
 );
 
@@ -102,24 +107,30 @@ export function strengthPart(_plan: Plan, _step: Step): Part<StepStrength> {
   return pending();
 }
 
-/** What the plan still takes (engine.md section 13). Seconds of work: computed only when asked for. */
-export function marginsPart(_plan: Plan, _step: Step): Part<GoodUpTo> {
-  return pending();
-}
+/** Stresses of the slab under the feet of a step; null without a slab, and where there are no greatest reactions. */
+export const slabPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => Part<StepSlab | null> = memoByIdentity(
+  (plan: Plan, step: Step, bounds: Part<StepBounds>) => [
+    ...boundsKeys(plan, step),
+    plan.bay?.slab ?? null,
+    setDownFactorOf(plan, step),
+    criteriaOf(plan).slabFactor,
+    bounds,
+  ],
+  (plan, step, bounds) => {
+    if (plan.bay === null || plan.bay.slab === null) return known(null);
+    if (bounds.status !== "known") return bounds.status === "pending" ? pending() : bounds;
+    return known(slabUnder(plan, step, plan.bay.slab, bounds.value));
+  },
+);
 
-/** Stresses of the slab under the feet of a step. */
-export function slabPart(_plan: Plan, _step: Step, _bounds: Part<StepBounds>): Part<StepSlab | null> {
-  return pending();
-}
-
-/** Everything, computed when asked for. */
-export const computed: Answers = {
+/** What the findings rest on: everything but certificates and margins. */
+export const forFindings: Answers = {
   bounds: boundsPart,
-  certificates: certificatesPart,
+  certificates: () => pending(),
   strength: strengthPart,
-  margins: marginsPart,
+  margins: () => pending(),
   floor: floorPart,
 };
 
 /** Everything but the margins, which take seconds. */
-export const withoutMargins: Answers = { ...computed, margins: () => pending() };
+export const withoutMargins: Answers = { ...forFindings, certificates: certificatesPart };

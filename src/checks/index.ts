@@ -1,19 +1,20 @@
 /** The checks room's public face: plan → report → findings, sentences, result file. */
 export { findingsOf, layoutReportOf, reportOf, stepReportOf } from "./assemble";
+export { computed, marginsPart } from "./computed";
 export {
   boundsPart,
   certificatesPart,
-  computed,
   diagramsPart,
   floorPart,
+  forFindings,
   levelPart,
-  marginsPart,
   slabPart,
   strengthPart,
   tippingPart,
   withoutMargins,
 } from "./engine";
 export { gatherNotChecked, linesOf, worstFirst } from "./findings";
+export { goodUpTo, marginsSearch } from "./margins";
 export * from "./parts";
 export * from "./report";
 export { type Json, lineOf, refusalOf, resultOf } from "./result";

@@ -52,6 +52,8 @@ export interface StepReport extends StepParts {
   readonly verdict: VerdictSoFar;
   /** Its own findings. */
   readonly findings: readonly Finding[];
+  /** Those of its layout's floor. */
+  readonly floorFindings: readonly Finding[];
   readonly notChecked: readonly NotChecked[];
 }
 

@@ -55,7 +55,7 @@ export function legFrameHulls(
  * What each foot carries, N, in the order of `Footprint.feet`, of a reaction (N) that acts at `centre` along the top
  * from the stand's middle (m): the lever rule between the two leg frames at the floor, halved between the two legs of each.
  *
- * F∓ = ½·R·(½ ∓ c/(legSpacing + 2·height·tan(splay.across)))
+ * (F2) F∓ = ½·R·(½ ∓ c/(legSpacing + 2·height·tan(splay.across)))
  */
 export function feetForces(
   type: StandType,

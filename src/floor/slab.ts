@@ -1,6 +1,6 @@
 /**
  * Stress of a slab on ground under the feet of stands: Westergaard's equations as in Y. H. Huang, Pavement Analysis and
- * Design, 2nd ed. (2004), section 4.2. Pa, m, N.
+ * Design, 2nd ed. (2004), section 4.2. Pa, m, N; equations as in docs/mechanics-floor.md.
  */
 
 import { distanceBetween, geometryTolerance, pointToSegment, segmentToSegment } from "../geometry";
@@ -32,23 +32,23 @@ export interface SlabStress {
  * Force of a foot, N, from the greatest share of its leg frame and the stand's own weight, N: the whole frame share and
  * half the own weight, because a four-legged stand rocks onto a diagonal.
  *
- * P = legFramesMost·setDownFactor + ownWeight/2
+ * (F10) P = legFramesMost·setDownFactor + ownWeight/2
  */
 export function slabFootForce(legFrameMost: number, setDownFactor: number, ownWeight: number): number {
   return legFrameMost * setDownFactor + ownWeight / 2;
 }
 
-/** Modulus of elasticity of concrete, Pa: 4700·√f′c in MPa (ACI 318 19.2.2.1). */
+/** (F12) Modulus of elasticity of concrete, Pa: 4700·√f′c in MPa (ACI 318 19.2.2.1). */
 export function concreteModulus(compressiveStrength: number): number {
   return 4700 * Math.sqrt(compressiveStrength / 1e6) * 1e6;
 }
 
-/** Rupture stress that is allowed, Pa: 0.62·√f′c in MPa (ACI 318 19.2.3.1) ÷ slabFactor. */
+/** (F17) Rupture stress that is allowed, Pa: 0.62·√f′c in MPa (ACI 318 19.2.3.1) ÷ slabFactor. */
 export function allowableSlabStress(slab: Slab, { slabFactor }: Pick<Criteria, "slabFactor">): number {
   return (0.62 * Math.sqrt(slab.compressiveStrength / 1e6) * 1e6) / slabFactor;
 }
 
-/** Radius of relative stiffness, m: l = (E·h³ / (12·(1 − ν²)·k))^¼. */
+/** (F12) Radius of relative stiffness, m: l = (E·h³ / (12·(1 − ν²)·k))^¼. */
 export function relativeStiffnessRadius(slab: Slab): number {
   const h = slab.thickness;
   return (
@@ -57,27 +57,27 @@ export function relativeStiffnessRadius(slab: Slab): number {
   );
 }
 
-/** Radius of the disc as large as the plate, m: a = √(area/π). */
+/** (F11) Radius of the disc as large as the plate, m: a = √(area/π). */
 export function loadedRadius(plateArea: number): number {
   return Math.sqrt(plateArea / Math.PI);
 }
 
-/** Equivalent radius of resisting section, m: b = √(1.6a² + h²) − 0.675h where a < 1.724h, else a. */
+/** (F11) Equivalent radius of resisting section, m: b = √(1.6a² + h²) − 0.675h where a < 1.724h, else a. */
 export function resistingRadius(a: number, h: number): number {
   return a < 1.724 * h ? Math.sqrt(1.6 * a ** 2 + h ** 2) - 0.675 * h : a;
 }
 
-/** σ = 0.316·P/h²·(4·log₁₀(l/b) + 1.069). */
+/** (F13) σ = 0.316·P/h²·(4·log₁₀(l/b) + 1.069). */
 export function interiorStress(P: number, h: number, l: number, b: number): number {
   return ((0.316 * P) / h ** 2) * (4 * Math.log10(l / b) + 1.069);
 }
 
-/** σ = 0.803·P/h²·(4·log₁₀(l/a) + 0.666·a/l − 0.034). */
+/** (F14) σ = 0.803·P/h²·(4·log₁₀(l/a) + 0.666·a/l − 0.034). */
 export function edgeStress(P: number, h: number, l: number, a: number): number {
   return ((0.803 * P) / h ** 2) * (4 * Math.log10(l / a) + (0.666 * a) / l - 0.034);
 }
 
-/** σ = 3·P/h²·(1 − (1.772·a/l)^0.72). */
+/** (F15) σ = 3·P/h²·(1 − (1.772·a/l)^0.72). */
 export function cornerStress(P: number, h: number, l: number, a: number): number {
   return ((3 * P) / h ** 2) * (1 - ((1.772 * a) / l) ** 0.72);
 }
@@ -103,7 +103,7 @@ function applies(near: boolean | null, stress: () => number): number | null | "u
   return near ? stress() : null;
 }
 
-/** What another foot within 3l adds, Pa: 0.316·P/h²·max(0, 4·log₁₀(l/r) + 1.069), r its distance, not less than b. */
+/** (F16) What another foot within 3l adds, Pa: 0.316·P/h²·max(0, 4·log₁₀(l/r) + 1.069), r its distance, not less than b. */
 function fromOther(foot: LoadedFoot, other: LoadedFoot, h: number, l: number, b: number): number {
   const r = Math.max(b, distanceBetween(foot.at, other.at));
   return r > 3 * l ? 0 : Math.max(0, interiorStress(other.force, h, l, r));

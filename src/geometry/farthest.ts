@@ -24,7 +24,7 @@ interface Cell {
  * The distance from anything convex is a convex function, greatest at a corner of the region. From a polygon that is
  * not convex it is the least of the distances from its edges, so over a convex cell it is at most
  *
- *   least over edges of the greatest over corners of the distance
+ *   least over edges of the greatest over corners of the distance   (F4)
  *
  * (branch and bound: a cell that may hold more than the best so far is cut across its longer side; it shrinks by half
  * in two cuts, and its bound comes within its size of the truth).

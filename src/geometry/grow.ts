@@ -6,7 +6,7 @@ import { geometryTolerance } from "./tolerances";
 
 /**
  * All points within `radius` (m) of a convex polygon of area > 0, counter-clockwise. Round corners are chords between
- * points of the arc, no farther from it than the sagitta tolerance: the area falls short by under 0.01 %.
+ * points of the arc, no farther from it than the sagitta tolerance: the area (F3) falls short by under 0.01 %.
  */
 export function grow(convex: Polygon, radius: number): Polygon {
   if (radius <= 0) return convex;

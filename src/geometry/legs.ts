@@ -8,7 +8,7 @@ const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180)
  * The four legs at a height z over the stand's own floor, m: frame − then +, in a frame the one on the −square side
  * first. At z = 0 these are the middles of the foot plates. Leg thickness and floor slope are left out.
  *
- * square = top.width/2 + (height − z)·tan(splay.along), along = legSpacing/2 + (height − z)·tan(splay.across)
+ * (F1) square = top.width/2 + (height − z)·tan(splay.along), along = legSpacing/2 + (height − z)·tan(splay.across)
  */
 export function legsAt(
   type: Pick<StandType, "top" | "legSpacing" | "splay">,

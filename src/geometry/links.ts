@@ -1,6 +1,6 @@
 /**
  * Straight links between barriers, and how the directions from two places turn along them. The widest path rests on it;
- * derivation: docs/mechanics-floor.md, F4 to F8.
+ * derivation: docs/mechanics-floor.md, F6 to F8.
  */
 
 import type { Point, Polygon } from "../plan";

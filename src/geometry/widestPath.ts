@@ -1,6 +1,6 @@
 /**
  * The widest disc that gets from one place to another between barriers: exact, without a raster and without bisection.
- * Derivation: docs/mechanics-floor.md, F4 to F8.
+ * Derivation: docs/mechanics-floor.md, F5 to F9.
  */
 
 import type { Point } from "../plan";

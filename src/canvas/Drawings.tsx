@@ -94,15 +94,30 @@ export function Drawings() {
   }, [ready]);
 
   return (
-    <div ref={holder} className={styles.drawings}>
+    <div
+      ref={holder}
+      className={styles.drawings}
+      data-scale={camera?.scale}
+      data-s={camera?.s}
+      data-t={camera?.t}
+      data-z={camera?.z}
+    >
       {drawn === null || sheet === null ? null : (
         <>
-          <div ref={planElement} className={styles.drawing} tabIndex={-1} style={{ height: sheet.plan }}>
+          <div
+            ref={planElement}
+            className={styles.drawing}
+            data-drawing="plan"
+            tabIndex={-1}
+            style={{ height: sheet.plan }}
+          >
             <PlanView key={pixelRatio} map={drawn.plan} look={look} />
           </div>
           <div
             ref={elevationElement}
             className={styles.drawing}
+            data-drawing="elevation"
+            data-lanes={sheet.diagrams}
             tabIndex={-1}
             style={{ height: sheet.elevation + sheet.diagrams }}
           >

@@ -2,6 +2,8 @@
 export type * from "./answers";
 export { assembleStep } from "./assemble";
 export { gravity, staticsTolerance } from "./constants";
+export { diagramAt } from "./diagrams";
+export { levelAt, solveStep } from "./level";
 export type * from "./model";
 export { PartSolver, type SolveStatus } from "./partSolver";
 export {
@@ -23,6 +25,8 @@ export {
   yieldingOmega,
 } from "./strength/web";
 export { type AddedLoad, leastTippingForce, type MarginEdge, standingRegion, tippingForceAt } from "./tipping/added";
+export { type LevelForce, levelForce } from "./tipping/levelForce";
+export { contour, levelRegion } from "./tipping/levelRegion";
 export { type Moments, momentsAbout } from "./tipping/moments";
 export {
   bearingStands,
@@ -34,4 +38,5 @@ export {
   supportPolygon,
 } from "./tipping/polygon";
 export * from "./tipping/pushing";
+export { type StandingContour, type StandingMap, standingMap } from "./tipping/standingMap";
 export { outlineOf, type PartTipping, type TippingEdge, tippingOf } from "./tipping/tipping";

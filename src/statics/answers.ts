@@ -46,11 +46,29 @@ export interface Curves {
   readonly moment: readonly number[];
   readonly shear: readonly number[];
   readonly torque: readonly number[];
-  /** Height of the axis over the reference plane of the contacts' heights, m. */
+  /** Height of the datum plane over z = 0 at t = 0, m. */
   readonly v: readonly number[];
   /** Rotation about s, rad. */
   readonly theta: readonly number[];
   readonly deflection: readonly number[] | null;
+}
+
+/**
+ * A stretch of a part between two places where something begins, ends or acts. All curves are polynomials in x = s − from,
+ * coefficients ascending: N, N·m, N·m, rad, m, rad.
+ */
+export interface DiagramCell {
+  readonly from: number;
+  readonly to: number;
+  readonly shear: readonly number[];
+  readonly moment: readonly number[];
+  readonly torque: readonly number[];
+  /** Rotation of the section about t. */
+  readonly psi: readonly number[];
+  /** Height of the datum plane over z = 0 at t = 0. */
+  readonly v: readonly number[];
+  /** Rotation about s. */
+  readonly theta: readonly number[];
 }
 
 export interface PartLevel {
@@ -69,6 +87,8 @@ export interface PartLevel {
   /** Degrees. */
   readonly twist: Extremes | null;
   readonly curves: Curves | null;
+  /** What the diagrams are made of, ascending; `diagramAt` reads values off it. */
+  readonly cells: readonly DiagramCell[] | null;
 }
 
 export interface StepLevel {

@@ -1,9 +1,10 @@
 /** From a plan's step to the mechanics of it: parts of beam, contact points, loads. */
 
 import { pieceFrame, standFrame, toOuter } from "../geometry";
-import type { Piece, Placement, Plan, Step } from "../plan";
-import { layoutOf, partsOf, standOf, typeOf } from "../plan";
-import { type BearingInterval, bearingIntervals } from "./contacts";
+import type { Load, MassId, Piece, Placement, Plan, Stand, StandType, Step } from "../plan";
+import { layoutOf, memo, partsOf, standOf, typeOf } from "../plan";
+import type { StepLevel } from "./answers";
+import { type BearingGround, type BearingInterval, bearingIntervals } from "./contacts";
 import { loadsOnParts } from "./loads";
 import type { BeamSegment, ContactPoint, PartModel, StandModel, StepModel } from "./model";
 import { standStiffness } from "./stiffness";
@@ -17,17 +18,63 @@ interface PlacedStand {
 }
 
 /**
- * The mechanics of one step with nominal weights and loads and all errors 0.
- *
- * Contacts are remembered by the identity of what they read, so that moving one stand finds only its own again.
+ * The mechanics of one step with nominal weights and loads and all errors 0. Remembered by the identity of what it reads;
+ * the contacts besides by what they read, so that moving one stand finds only its own again.
  */
 export function assembleStep(plan: Plan, step: Step): StepModel {
-  const { piece } = plan;
-  const parts = partsOf(piece, step);
+  return assembledStep(plan, step).model;
+}
+
+/** A remembered step: its model, and its level answer once there is one. */
+export interface AssembledStep {
+  readonly model: StepModel;
+  level: StepLevel | null;
+}
+
+/** What a step's mechanics is made of. */
+interface Sources {
+  readonly piece: Piece;
+  readonly placements: readonly Placement[];
+  readonly register: Pick<Plan, "stands" | "standTypes">;
+  readonly slope: readonly [number, number];
+  readonly loads: readonly Load[];
+  readonly absent: readonly MassId[];
+  readonly parts: readonly (readonly [number, number])[];
+}
+
+export function assembledStep(plan: Plan, step: Step): AssembledStep {
+  const { piece, stands, standTypes, bay } = plan;
+  const { placements } = layoutOf(plan, step);
+  return remembered(piece)(placements)(stands)(standTypes)(bay?.floor.slope ?? noSlope)(step.loads)(step.absent)(
+    partsOf(piece, step),
+  );
+}
+
+const noSlope = [0, 0] as const;
+const remembered = memo((piece: Piece) =>
+  memo((placements: readonly Placement[]) =>
+    memo((stands: readonly Stand[]) =>
+      memo((standTypes: readonly StandType[]) =>
+        memo((slope: readonly [number, number]) =>
+          memo((loads: readonly Load[]) =>
+            memo((absent: readonly MassId[]) =>
+              memo((parts: readonly (readonly [number, number])[]): AssembledStep => {
+                const register = { stands, standTypes };
+                return { model: assemble({ piece, placements, register, slope, loads, absent, parts }), level: null };
+              }),
+            ),
+          ),
+        ),
+      ),
+    ),
+  ),
+);
+
+function assemble({ piece, placements, register, slope, loads, absent, parts }: Sources): StepModel {
   const ground = { ...piece, parts };
-  const stands = layoutOf(plan, step).placements.map((placement) => placedStand(plan, ground, placement));
-  const loads = loadsOnParts(parts, piece.masses, step.absent, step.loads);
-  const heightOfFloor = floorHeight(plan);
+  const stands = placements.map((placement) => placedStand(register, ground, placement));
+  const items = loadsOnParts(parts, piece.masses, absent, loads);
+  const heightOfFloor = floorHeight(piece, slope);
   return {
     parts: parts.map(
       ([from, to], index): PartModel => ({
@@ -35,16 +82,16 @@ export function assembleStep(plan: Plan, step: Step): StepModel {
         to,
         segments: segmentsOf(piece.stiffness, from, to),
         contacts: contactsOn(stands, index, [from, to], heightOfFloor),
-        loads: loads[index]!,
+        loads: items[index]!,
       }),
     ),
     stands: stands.map(({ model }) => model),
   };
 }
 
-function placedStand(plan: Plan, ground: Parameters<typeof bearingIntervals>[0], placement: Placement): PlacedStand {
-  const stand = standOf(plan, placement.stand);
-  const type = typeOf(plan, placement.stand);
+function placedStand(register: Sources["register"], ground: BearingGround, placement: Placement): PlacedStand {
+  const stand = standOf(register, placement.stand);
+  const type = typeOf(register, placement.stand);
   const intervals = bearingIntervals(ground, placement, type);
   const { cos, sin } = standFrame(placement);
   return {
@@ -64,8 +111,7 @@ function placedStand(plan: Plan, ground: Parameters<typeof bearingIntervals>[0],
 }
 
 /** Height of the bay's floor under (s, t), m; 0 at the bay's origin. */
-function floorHeight({ bay, piece }: Plan): (s: number, t: number) => number {
-  const [slopeX, slopeY] = bay?.floor.slope ?? [0, 0];
+function floorHeight(piece: Piece, [slopeX, slopeY]: readonly [number, number]): (s: number, t: number) => number {
   if (slopeX === 0 && slopeY === 0) return () => 0;
   const frame = pieceFrame(piece.pose);
   return (s, t) => {

@@ -8,6 +8,7 @@
 
 import { Cantilever } from "./cantilever";
 import type { LineLoad, LoadItem, PartModel, PointLoad } from "./model";
+import { resultantOf } from "./resultant";
 
 /** Numbers of the effect of loads on one stretch: three resultants about its left end, three motions of its right end. */
 export const effectSize = 6;
@@ -108,32 +109,13 @@ class LoadEffects {
   }
 
   add(pattern: number, items: LoadPattern): void {
-    if (this.chain.nodes.length === 0) {
-      for (const item of items) this.resultant(pattern, item);
-      return;
-    }
+    const { force, momentS, momentT } = resultantOf(items, this.origin);
+    this.chain.resultants.set([force, momentS, momentT], 3 * pattern);
+    if (this.chain.nodes.length === 0) return;
     for (const item of items) {
-      this.resultant(pattern, item);
-      if (item.kind === "point") this.point(pattern, this.stretchAt(item.s), item);
+      if (item.kind === "point") this.point(pattern, item);
       else this.line(pattern, item);
     }
-  }
-
-  /** M7 */
-  private resultant(pattern: number, item: LoadItem): void {
-    const { resultants } = this.chain;
-    if (item.kind === "point") {
-      resultants[3 * pattern]! += item.down;
-      resultants[3 * pattern + 1]! += item.down * (item.s - this.origin) + item.momentS;
-      resultants[3 * pattern + 2]! += item.momentT;
-      return;
-    }
-    const { from, to, intensity, t } = item;
-    const [q0, q1] = intensity;
-    const weight = ((q0 + q1) / 2) * (to - from);
-    resultants[3 * pattern]! += weight;
-    resultants[3 * pattern + 1]! += weight * (from - this.origin) + ((q0 + 2 * q1) / 6) * (to - from) ** 2;
-    resultants[3 * pattern + 2]! += weight * t;
   }
 
   /** Index of the stretch at s: between nodes, or left of all, or right of all. */
@@ -179,8 +161,8 @@ class LoadEffects {
     }
   }
 
-  private point(pattern: number, stretch: number, { s, down, momentS, momentT }: PointLoad): void {
-    this.force(pattern, stretch, s, down, momentS, momentT);
+  private point(pattern: number, { s, down, momentS, momentT }: PointLoad): void {
+    this.force(pattern, this.stretchAt(s), s, down, momentS, momentT);
   }
 
   /** M10: down, N, and the couples −momentS on ψ and −momentT on θ, N·m, at s of a stretch. */

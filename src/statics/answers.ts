@@ -102,3 +102,21 @@ export interface StepLevel {
   readonly stands: readonly StandLevel[];
   readonly parts: readonly PartLevel[];
 }
+
+/** Errors, weights and loads that bring an extreme about; left out = 0, or 1 for factors. Keys as the result file has them. */
+export interface Witness {
+  /** d_i, m, by stand. */
+  readonly heights: Readonly<Record<string, number>>;
+  /** ε_i, m/m, by stand. */
+  readonly tilts: Readonly<Record<string, number>>;
+  /** β, m, by the part's index. */
+  readonly bows: Readonly<Record<string, number>>;
+  /** Factor by mass. */
+  readonly masses: Readonly<Record<string, number>>;
+  /** [δs, δt], m, by mass; the couple is this × mass·(1 + uncertainty)·g. */
+  readonly centres: Readonly<Record<string, readonly [number, number]>>;
+  /** Factor by the load's index. */
+  readonly loads: Readonly<Record<string, number>>;
+  /** 1, or ⅓ or 3 where estimated stands are so much softer or stiffer. */
+  readonly stiffness: number;
+}

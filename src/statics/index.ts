@@ -6,6 +6,7 @@ export { diagramAt } from "./diagrams";
 export { levelAt, solveStep } from "./level";
 export type * from "./model";
 export { PartSolver, type SolveStatus } from "./partSolver";
+export { perturb } from "./perturb";
 export {
   type Governing,
   type SectionKey,

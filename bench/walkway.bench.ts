@@ -74,14 +74,14 @@ const copies = 20;
 function measure(size: Size) {
   const plan = planOf(size);
   const layout = plan.layouts[0]!;
-  const withWalkways = (count: number) => {
+  const withWalkways = (count: number): Plan => {
     const walkways = Array.from({ length: count }, () => plan.bay!.walkways[0]!);
     return { ...plan, bay: { ...plan.bay!, walkways } };
   };
-  const [none, one, many] = [0, 1, copies].map(withWalkways) as [Plan, Plan, Plan];
+  const [none, many] = [withWalkways(0), withWalkways(copies)];
   const walkway = (median(() => floorOf(many, layout)) - median(() => floorOf(none, layout))) / copies;
-  const [answer] = floorOf(one, layout).walkways;
-  return { ...size, floor: median(() => floorOf(one, layout)), walkway, clearWidth: answer!.clearWidth };
+  const [answer] = floorOf(plan, layout).walkways;
+  return { ...size, floor: median(() => floorOf(plan, layout)), walkway, clearWidth: answer!.clearWidth };
 }
 
 /** Slope of log time over log size, by least squares over the upper half, where set-up no longer counts. */

@@ -1,6 +1,7 @@
 /** The statics room's public face. */
 export type * from "./answers";
 export { assembleStep } from "./assemble";
+export * from "./bounds";
 export { gravity, staticsTolerance } from "./constants";
 export { diagramAt } from "./diagrams";
 export { levelAt, solveStep } from "./level";

@@ -1,0 +1,5 @@
+/** Bounds of the reactions: the part of the statics room that answers what they could be. */
+export type { StandBounds, StandLimits, StepBounds } from "./answers";
+export { boundsOf, certifiedBoundsOf } from "./bounds";
+export type { BoxTip, TipCause } from "./boxTips";
+export type { Effort } from "./certify";

@@ -2,9 +2,9 @@
 
 import type { Layout, Plan, Step } from "../plan";
 import { layoutOf } from "../plan";
-import type { StepLevel } from "../statics";
+import { assembleStep, type StepLevel } from "../statics";
 import { type StepContext, stepContext } from "./context";
-import { diagramsPart, levelPart, modelOf, slabPart, tippingPart, withoutMargins } from "./engine";
+import { diagramsPart, levelPart, slabPart, tippingPart, withoutMargins } from "./engine";
 import { type Findings, gatherNotChecked, layoutFindings, stepFindings, worstFirst } from "./findings";
 import { memoByIdentity } from "./memo";
 import { type Answers, knownValue, type StepParts } from "./parts";
@@ -36,7 +36,7 @@ function contextWith(plan: Plan, step: Step, parts: StepParts): StepContext | nu
   const tipping = knownValue(parts.tipping);
   if (level === null || tipping === null) return null;
   const { bounds, strength, slab } = parts;
-  return stepContext(plan, step, { model: modelOf(plan, step), level, tipping, bounds, strength, slab });
+  return stepContext(plan, step, { model: assembleStep(plan, step), level, tipping, bounds, strength, slab });
 }
 
 const findingsOfStep = memoByIdentity(

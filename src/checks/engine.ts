@@ -30,7 +30,7 @@ const levelKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => [
   layoutOf(plan, step).placements,
   plan.stands,
   plan.standTypes,
-  plan.bay?.floor ?? null,
+  plan.bay?.floor.slope ?? null,
   step.loads,
   step.absent,
   step.parts,
@@ -42,12 +42,9 @@ const boundsKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => 
   return [...levelKeys(plan, step), levelTolerance, topTilt, straightness, step.bow, step.readings];
 };
 
-/** The mechanics of a step. */
-export const modelOf: (plan: Plan, step: Step) => StepModel = memoByIdentity(levelKeys, assembleStep);
-
 /** Reactions as planned, stability, residuals. Fast enough for every pointer move. */
 export const levelPart: (plan: Plan, step: Step) => Part<StepLevel> = memoByIdentity(levelKeys, (plan, step) =>
-  known(solveStep(modelOf(plan, step), plan.piece)),
+  known(solveStep(plan, step)),
 );
 
 /** Tipping lines and reserves; the tipping lines of all contacts while the bounds are not known. */
@@ -61,7 +58,7 @@ export const tippingPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => 
     const level = knownValue(levelPart(plan, step));
     if (level === null) return pending();
     const most = knownValue(bounds)?.stands?.map((stand) => stand.over?.most ?? null) ?? null;
-    return known(tippingOf(modelOf(plan, step), level, plan.piece, most, criteriaOf(plan).personLoad));
+    return known(tippingOf(assembleStep(plan, step), level, plan.piece, most, criteriaOf(plan).personLoad));
   },
 );
 

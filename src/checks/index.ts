@@ -15,6 +15,7 @@ export {
 } from "./engine";
 export { gatherNotChecked, linesOf, worstFirst } from "./findings";
 export { goodUpTo, marginsSearch } from "./margins";
+export { changeOf, type Mend, mended, mends, mendsSearch, shopShims } from "./mends";
 export * from "./parts";
 export * from "./report";
 export { type Json, lineOf, refusalOf, resultOf } from "./result";

@@ -5,7 +5,7 @@
 
 import type { FloorReport, SlabStress } from "../floor";
 import type { Layout, LayoutId, Plan, StandId, Step } from "../plan";
-import type { BoxTip, Governing, PartLevel, PartTipping, StepLevel, StrengthAnswer } from "../statics";
+import type { BoxTip, Governing, PartLevel, PartTipping, StepLevel, StrengthAnswer, Witness } from "../statics";
 
 export type Part<Value> =
   /** Computed for exactly this plan. */
@@ -23,24 +23,6 @@ export const pending = <Value>(last: Value | null = null): Part<Value> =>
 export const failed = <Value>(why: string): Part<Value> => ({ status: "failed", why });
 /** The value of a known part; null while pending or failed. */
 export const knownValue = <Value>(part: Part<Value>): Value | null => (part.status === "known" ? part.value : null);
-
-/** Errors, weights and loads that bring an extreme about; left out = 0, or 1 for factors. Keys as the result file has them. */
-export interface Witness {
-  /** d_i, m, by stand. */
-  readonly heights: Readonly<Record<string, number>>;
-  /** ε_i, m/m, by stand. */
-  readonly tilts: Readonly<Record<string, number>>;
-  /** β, m, by the part's index. */
-  readonly bows: Readonly<Record<string, number>>;
-  /** Factor by mass. */
-  readonly masses: Readonly<Record<string, number>>;
-  /** [δs, δt], m, by mass. */
-  readonly centres: Readonly<Record<string, readonly [number, number]>>;
-  /** Factor by the load's index. */
-  readonly loads: Readonly<Record<string, number>>;
-  /** 1, or ⅓ or 3 where estimated stands are so much softer or stiffer. */
-  readonly stiffness: number;
-}
 
 /** What one stand may carry over the box of engine.md section 4, N. */
 export interface StandBounds {

@@ -15,12 +15,18 @@ const box = (left: number, bottom: number, right: number, top: number): Ring => 
   [left, top],
 ];
 
-/** Between the wall at y = 10 m and the piece at 5.5 m, less a store along the wall. */
+/** Between the piece, at 5.5 m, and a store along the wall; a second store closes the other side. */
 const walkway =
   (storeTo: number, width: number | null = 0.8) =>
   (draft: Draft) => {
-    draft.bay!.obstacles = [{ name: "store", polygon: box(0, storeTo, 18, 10) }];
-    draft.bay!.walkways = [{ name: "aisle", from: [1, 5.7], to: [17, 5.7], width, lane: null }];
+    const middle = (5.5 + storeTo) / 2;
+    draft.bay!.obstacles = [
+      { name: "store", polygon: box(0, storeTo, 18, 10) },
+      { name: "bench", polygon: box(0, 0, 18, 4.5) },
+    ];
+    draft.bay!.walkways = [
+      { name: "aisle", from: [1, middle], to: [17, middle], ...(width === null ? {} : { width }) },
+    ];
   };
 rowsOf("walkway-narrow", [
   { name: "0.7 m beside the piece", change: walkway(6.2), verdict: "fails", value: 0.7, limit: 0.8, says: ["aisle"] },

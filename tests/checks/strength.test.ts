@@ -19,11 +19,11 @@ const steel: SectionStrength = {
 
 /** A section that is strong enough in all but what is given. */
 const section = (weak: Partial<SectionStrength>) => (draft: Draft) => {
-  draft.piece.section = { ...steel, ...weak } as Draft["piece"]["section"];
+  draft.piece.section = { ...steel, ...weak } as NonNullable<Draft["piece"]["section"]>;
 };
 const lacking = (key: keyof SectionStrength) => (draft: Draft) => {
   const { [key]: _, ...rest } = steel;
-  draft.piece.section = rest as Draft["piece"]["section"];
+  draft.piece.section = rest as NonNullable<Draft["piece"]["section"]>;
 };
 const nothing = () => {};
 

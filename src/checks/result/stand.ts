@@ -2,9 +2,10 @@
 
 import { feetForces, footprintOf, standInBay } from "../../floor";
 import { standFrame, toInner } from "../../geometry";
+import type { Witness } from "../../statics";
 import type { StandContext, StepContext } from "../context";
 import { utilisationOf } from "../families/ratings";
-import { knownValue, type StandBounds, type StepCertificates, type Witness } from "../parts";
+import { knownValue, type StandBounds, type StepCertificates } from "../parts";
 import type { StepReport } from "../report";
 import { type Json, number, numbers, place } from "./json";
 

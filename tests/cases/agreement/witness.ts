@@ -2,7 +2,7 @@
 
 import type { Mass, Plan, StandId, Step } from "../../../src/plan";
 import { criteriaOf, layoutOf, partsOf } from "../../../src/plan";
-import { assembleStep, type StepModel, solveStep } from "../../../src/statics";
+import { assembleStep, levelAt, type StepModel } from "../../../src/statics";
 import type { WitnessJson } from "./types";
 
 /** Ranges are kept within this, of themselves and absolutely. */
@@ -101,7 +101,7 @@ export function reactionAt(
   at: WitnessJson,
   stand: string,
 ): { readonly reaction: number | null; readonly residuals: readonly number[] } {
-  const level = solveStep(modelAt(plan, step, at), plan.piece);
+  const level = levelAt(modelAt(plan, step, at), plan.piece.masses);
   const { force = Number.NaN, momentS = Number.NaN, momentT = Number.NaN } = level.residual ?? {};
   return {
     reaction: level.stands.find((one) => one.stand === (stand as StandId))?.reaction ?? null,

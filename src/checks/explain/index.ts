@@ -1,0 +1,53 @@
+/** Help on numbers: formula, source, and this plan's values put in. Page help, sheet and docs read it. */
+
+import type { Plan, StandId } from "../../plan";
+import type { TippingEdge } from "../../statics";
+import { contextOf } from "../assemble";
+import type { StepReport } from "../report";
+import { type Entry, entries, type NumberName, type NumberUnit } from "./entries";
+import { shown } from "./text";
+
+export type { NumberName, NumberUnit } from "./entries";
+
+export interface Explanation {
+  readonly label: string;
+  readonly formula: string;
+  readonly source: string;
+  /** SI. */
+  readonly unit: NumberUnit;
+  readonly value: number;
+  /** The value as shown beside the text. */
+  readonly shown: string;
+  /** The formula with values put in: + − * / ( ) and min, max, sqrt, hypot, log10, abs. Evaluates to what is shown. */
+  readonly text: string;
+}
+
+export const numberNames = Object.keys(entries) as readonly NumberName[];
+
+/** The entry itself, without a plan: label, formula, source and unit. */
+export function entryOf(name: NumberName): Pick<Entry, "label" | "formula" | "source" | "unit"> {
+  return entries[name];
+}
+
+/** How a number of a step came about; null where the step has no such number. */
+export function explain(
+  name: NumberName,
+  plan: Plan,
+  report: StepReport,
+  about: { readonly stand?: StandId; readonly part?: number; readonly edge?: TippingEdge } = {},
+): Explanation | null {
+  const context = contextOf(plan, report);
+  if (context === null) return null;
+  const entry: Entry = entries[name];
+  const stand = context.stands.find(({ placement }) => placement.stand === about.stand);
+  const { part, edge } = about;
+  const found = entry.of({
+    context,
+    ...(stand === undefined ? {} : { stand }),
+    ...(part === undefined ? {} : { part }),
+    ...(edge === undefined ? {} : { edge }),
+  });
+  if (found === null) return null;
+  const { label, formula, source, unit } = entry;
+  return { label, formula, source, unit, value: found.value, shown: shown(found.value), text: found.text };
+}

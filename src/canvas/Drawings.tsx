@@ -130,13 +130,17 @@ export function Drawings() {
   );
 }
 
-/** The wished camera, or the one that fits the plan on the sheet; it does not follow a running gesture. */
+/**
+ * The wished camera, or the one that fits the plan on the sheet: the same object for as long as the extent has the same
+ * numbers, so that an edit that leaves them draws nothing again. It does not follow a running gesture.
+ */
 function useFittedCamera(plan: Plan, sheet: Sheet | null, wished: Camera | null): Camera | null {
-  const { piece, standTypes, layouts } = plan;
-  const fit = useMemo(
-    () => (sheet === null ? null : fitted(extentOf({ piece, standTypes, layouts }), sheet)),
-    [piece, standTypes, layouts, sheet],
-  );
+  const { s, t, z } = extentOf(plan);
+  const key = [...s, ...t, ...z].join(" ");
+  const fit = useMemo(() => {
+    const [s0, s1, t0, t1, z0, z1] = key.split(" ").map(Number) as [number, number, number, number, number, number];
+    return sheet === null ? null : fitted({ s: [s0, s1], t: [t0, t1], z: [z0, z1] }, sheet);
+  }, [key, sheet]);
   useEffect(() => {
     if (fit !== null) theEditor().look({ fitted: fit });
   }, [fit]);

@@ -4,7 +4,7 @@ import { twoStands } from "./plans";
 
 /**
  * Counts what React renders, through the hook that it offers to its own developer tools: how often each component that
- * is given a stand was rendered, by that stand's id, and how often each that is given a bay.
+ * is given a stand was rendered, by that stand's id, and how often the drawing of the bay.
  */
 async function countRenders(page: Page): Promise<void> {
   await page.addInitScript(() => {
@@ -23,7 +23,12 @@ async function countRenders(page: Page): Promise<void> {
     const visit = (fiber: Fiber, before: Fiber | null): void => {
       if (isComponent(fiber) && (before === null || (fiber.flags & performedWork) !== 0)) {
         const { stand, bay } = fiber.memoizedProps ?? {};
-        const name = typeof stand === "string" ? stand : bay === undefined ? "other" : "bay";
+        const name =
+          typeof stand === "string"
+            ? stand
+            : bay === undefined || !("map" in (fiber.memoizedProps ?? {}))
+              ? "other"
+              : "bay";
         counts[name] = (counts[name] ?? 0) + 1;
       }
       if (before !== null && fiber.child === before.child) return;

@@ -77,8 +77,10 @@ export class Tokens {
 
   /** Says that something else than `expected` comes next. */
   wrong(expected: string): undefined {
-    if (this.at >= this.end)
-      return this.stop(issue(`The file ends too early, where ${expected} should come; right would be the whole file.`));
+    if (this.at >= this.end) {
+      const what = `the end of the file where ${expected} should come`;
+      return this.stop(issue(found(what, "the whole file")));
+    }
     let line = 1;
     let lineBegins = 0;
     for (let index = 0; index < this.at; index += 1) {
@@ -88,9 +90,8 @@ export class Tokens {
     }
     const column = this.at - lineBegins + 1;
     const character = quoted(String.fromCodePoint(this.text.codePointAt(this.at)!));
-    return this.stop(
-      issue(`Not JSON: found ${character} at line ${line}, column ${column}; right would be ${expected}.`),
-    );
+    const what = `${character} at line ${line}, column ${column}, where it is not JSON`;
+    return this.stop(issue(found(what, expected)));
   }
 
   stop(fault: Issue): undefined {

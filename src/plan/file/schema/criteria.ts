@@ -2,7 +2,18 @@
 
 import { type CriterionKey, criteriaTable } from "../../criteria";
 import { type CriteriaChanges, type FindingCode, findingCodes, type TopMaterial } from "../../types";
-import { above0, atLeast0, list, number, type Optional, object, oneOf, optional, orNull, type Shape } from "../shape";
+import {
+  above0,
+  atLeast0,
+  list,
+  number,
+  type Optional,
+  object,
+  optional,
+  orNull,
+  type Shape,
+  textWhere,
+} from "../shape";
 import { metresFrom0 } from "./values";
 
 type ByMaterial = Partial<Readonly<Record<TopMaterial, number>>>;
@@ -16,6 +27,9 @@ const byMaterial = (unit: string): Shape<ByMaterial> => {
     rubber: each,
   });
 };
+
+const codes: ReadonlySet<string> = new Set(findingCodes);
+const findingCode = textWhere<FindingCode>(`the code of a check, such as "slab" or "sag"`, (value) => codes.has(value));
 
 /** The shape of a criterion whose value is a single number, in the unit that the table gives. */
 const criterion = (key: CriterionKey, range = atLeast0): Optional<number> =>
@@ -48,5 +62,5 @@ export const criteria = object<CriteriaChanges>("an object with the criteria tha
   allowableStressFactor: criterion("allowableStressFactor"),
   sagLimit: optional(orNull(metresFrom0)),
   slabFactor: criterion("slabFactor"),
-  require: optional(list<readonly FindingCode[]>("a list of names of checks", oneOf(...findingCodes))),
+  require: optional(list<readonly FindingCode[]>("a list of codes of checks", findingCode)),
 });

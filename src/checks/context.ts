@@ -37,7 +37,7 @@ export interface StepContext {
   readonly level: StepLevel;
   readonly tipping: StepTipping;
   readonly range: Range;
-  readonly strength: Part<StepStrength>;
+  readonly strength: Part<StepStrength | null>;
   readonly slab: Part<StepSlab | null>;
   readonly stands: readonly StandContext[];
   /** Nominal resultant force of all parts together, N. */
@@ -54,7 +54,7 @@ export function stepContext(
     readonly level: StepLevel;
     readonly tipping: StepTipping;
     readonly bounds: Part<StepBounds>;
-    readonly strength: Part<StepStrength>;
+    readonly strength: Part<StepStrength | null>;
     readonly slab: Part<StepSlab | null>;
   },
 ): StepContext {

@@ -7,7 +7,8 @@ import type { FloorReport } from "../floor";
 import { floorOf } from "../floor";
 import type { Layout, Plan, Step } from "../plan";
 import { criteriaOf, layoutOf, setDownFactorOf } from "../plan";
-import { assembleStep, type StepLevel, type StepModel, solveStep, tippingOf } from "../statics";
+import { assembleStep, boundsOf, certifiedBoundsOf, type StepLevel, solveStep, tippingOf } from "../statics";
+import { boundsFrom, certificatesFrom } from "./bounds";
 import { memoByIdentity } from "./memo";
 import {
   type Answers,
@@ -23,6 +24,7 @@ import {
   type StepTipping,
 } from "./parts";
 import { slabUnder } from "./slab";
+import { strengthOf } from "./strength";
 
 /** What the level solution of a step reads. */
 const levelKeys = (plan: Plan, step: Step): readonly [object, ...unknown[]] => [
@@ -90,19 +92,37 @@ export function diagramsPart(plan: Plan, step: Step): Part<StepDiagrams> {
 }
 
 /** Least and most of each reaction over the box, with witnesses, and the statics limits. */
-export function boundsPart(_plan: Plan, _step: Step): Part<StepBounds> {
-  return pending();
+export const boundsPart: (plan: Plan, step: Step) => Part<StepBounds> = memoByIdentity(boundsKeys, (plan, step) =>
+  known(boundsFrom(boundsOf(plan, step))),
+);
+
+/** Branches of the proof that are looked at: a count, not a time, so that every run proves the same. */
+const mostBranches = 20_000;
+
+/** Proved outer bounds. What `stop` cut short is not remembered. */
+export function certificatesPart(plan: Plan, step: Step, stop: () => boolean = () => false): Part<StepCertificates> {
+  let stopped = false;
+  const shouldStop = () => {
+    stopped ||= stop();
+    return stopped;
+  };
+  const remembered = certificatesOf(plan, step);
+  if (remembered.value !== null) return remembered.value;
+  const proved = known(certificatesFrom(certifiedBoundsOf(plan, step, { shouldStop, branches: mostBranches })));
+  if (!stopped) remembered.value = proved;
+  return proved;
 }
 
-/** Proved outer bounds; up to a quarter of a second. */
-export function certificatesPart(_plan: Plan, _step: Step): Part<StepCertificates> {
-  return pending();
-}
+const certificatesOf = memoByIdentity(boundsKeys, (): { value: Part<StepCertificates> | null } => ({ value: null }));
 
-/** The piece's own strength and the pressure on the tops. */
-export function strengthPart(_plan: Plan, _step: Step): Part<StepStrength> {
-  return pending();
-}
+/** The piece's own strength and the pressure on the tops; null where there are no reactions. */
+export const strengthPart: (plan: Plan, step: Step) => Part<StepStrength | null> = memoByIdentity(
+  (plan: Plan, step: Step) => {
+    const { sagLimit, allowableStressFactor } = criteriaOf(plan);
+    return [...boundsKeys(plan, step), setDownFactorOf(plan, step), sagLimit, allowableStressFactor];
+  },
+  (plan, step) => known(strengthOf(plan, step, knownValue(boundsPart(plan, step)))),
+);
 
 /** Stresses of the slab under the feet of a step; null without a slab, and where there are no greatest reactions. */
 export const slabPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => Part<StepSlab | null> = memoByIdentity(
@@ -130,4 +150,4 @@ export const forFindings: Answers = {
 };
 
 /** Everything but the margins, which take seconds. */
-export const withoutMargins: Answers = { ...forFindings, certificates: certificatesPart };
+export const withoutMargins: Answers = { ...forFindings, certificates: (plan, step) => certificatesPart(plan, step) };

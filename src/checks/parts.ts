@@ -47,8 +47,23 @@ export interface StepBounds {
   readonly stands: readonly StandBounds[] | null;
 }
 
-/** Proved outer bounds, N, as the layout's placements; null = not proved. */
-export type StepCertificates = readonly ({ readonly least: number; readonly most: number } | null)[];
+/** What is proved of the bounds. */
+export interface StepCertificates {
+  /** The bounds again: the proof may have found values farther out, never nearer. */
+  readonly bounds: StepBounds;
+  /** As the layout's placements; null where there are no bounds. */
+  readonly stands:
+    | readonly {
+        readonly stand: StandId;
+        /** Nothing within the box goes farther, N: within 0.1 % of the weight of the bounds; null = not reached. */
+        readonly certified: { readonly least: number; readonly most: number } | null;
+        /** What is proved anyhow, N. */
+        readonly outer: { readonly least: number; readonly most: number };
+        /** The greater distance from what is attained to what is proved, N. */
+        readonly gap: number;
+      }[]
+    | null;
+}
 
 /** Curves and extremes along the piece, one entry a part. */
 export type StepDiagrams = readonly PartLevel[];
@@ -106,7 +121,8 @@ export interface StepParts {
   readonly diagrams: Part<StepDiagrams>;
   readonly bounds: Part<StepBounds>;
   readonly certificates: Part<StepCertificates>;
-  readonly strength: Part<StepStrength>;
+  /** null where there are no reactions. */
+  readonly strength: Part<StepStrength | null>;
   /** null where the bay gives no slab. */
   readonly slab: Part<StepSlab | null>;
   readonly margins: Part<GoodUpTo>;
@@ -124,7 +140,7 @@ export interface LayoutParts {
 export interface Answers {
   readonly bounds: (plan: Plan, step: Step) => Part<StepBounds>;
   readonly certificates: (plan: Plan, step: Step) => Part<StepCertificates>;
-  readonly strength: (plan: Plan, step: Step) => Part<StepStrength>;
+  readonly strength: (plan: Plan, step: Step) => Part<StepStrength | null>;
   readonly margins: (plan: Plan, step: Step) => Part<GoodUpTo>;
   readonly floor: (plan: Plan, layout: Layout) => Part<FloorReport>;
 }

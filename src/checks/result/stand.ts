@@ -39,7 +39,7 @@ function reaction(
   certificates: StepCertificates | null,
 ): Json {
   if (!context.level.stable) return null;
-  const certified = certificates?.[stand.index] ?? null;
+  const certified = certificates?.stands?.[stand.index]?.certified ?? null;
   return {
     level: number(stand.level.reaction),
     least: number(bounds?.over?.least),

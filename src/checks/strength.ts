@@ -1,0 +1,58 @@
+/** The strength checks of one step: over the level solution and the solutions at every witness. */
+
+import type { Plan, Step } from "../plan";
+import { criteriaOf, layoutOf, setDownFactorOf, typeOf } from "../plan";
+import {
+  assembleStep,
+  bending,
+  lateralBuckling,
+  levelAt,
+  perturb,
+  type StepLevel,
+  sag,
+  sectionsOf,
+  shear,
+  solveStep,
+  topPressure,
+  type WebForce,
+  type Witness,
+  webCripplingOver,
+  webYieldingOver,
+} from "../statics";
+
+import type { StepBounds, StepStrength } from "./parts";
+
+/** null where the step has no greatest reactions. */
+export function strengthOf(plan: Plan, step: Step, bounds: StepBounds | null): StepStrength | null {
+  const ranges = bounds?.stands?.flatMap(({ over }) => (over === null ? [] : [over])) ?? [];
+  const { placements } = layoutOf(plan, step);
+  if (bounds === null || bounds.stands === null || ranges.length < placements.length) return null;
+  const model = assembleStep(plan, step);
+  const at = (witness: Witness): StepLevel => levelAt(perturb(model, plan, witness), plan.piece.masses);
+  const heaviest = ranges.map(({ mostAt }) => at(mostAt));
+  const levels = [solveStep(plan, step), ...heaviest, ...ranges.map(({ leastAt }) => at(leastAt))];
+  const sections = sectionsOf(plan.piece);
+  const factor = setDownFactorOf(plan, step);
+  const { sagLimit, ...criteria } = criteriaOf(plan);
+  return {
+    bending: bending(sections, levels, factor, criteria),
+    shear: shear(sections, levels, factor),
+    lateralBuckling: lateralBuckling(sections, model, levels),
+    sag: sagLimit === null ? null : sag(levels, factor, sagLimit),
+    stands: placements.map(({ stand, s }, index) => {
+      const parts = [...new Set(model.stands[index]!.intervals.map(({ part }) => part))];
+      const force: WebForce = {
+        s,
+        parts: parts.map((part) => model.parts[part]!),
+        topWidth: typeOf(plan, stand).top.width,
+        force: ranges[index]!.most * factor,
+      };
+      return {
+        stand,
+        webYielding: webYieldingOver(sections, force),
+        webCrippling: webCripplingOver(sections, force),
+        pressure: topPressure(heaviest[index]!, stand, factor),
+      };
+    }),
+  };
+}

@@ -3,9 +3,10 @@
 import { MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { Drawings } from "../canvas";
-import { LiveRegion, NewPlanDialog, SidePanel, StepStrip } from "../panels";
+import { LiveRegion, MendSearchContext, NewPlanDialog, SidePanel, StepStrip } from "../panels";
 import { shown, useEditor } from "../store";
 import { cssVariablesResolver, DisplayUnits, theme } from "../ui";
+import { startSearches } from "../worker";
 import styles from "./app.module.css";
 import { useDrop } from "./drop";
 import { Header } from "./Header";
@@ -13,6 +14,9 @@ import { useKeys } from "./keys";
 import { NoticeLine } from "./NoticeLine";
 import type { Session } from "./session";
 import { themeManager } from "./theme";
+
+/** Searches in the background; their worker starts with the first. */
+const searches = startSearches();
 
 export function App({ session }: { readonly session: Session }) {
   const wished = useEditor((state) => state.view.theme);
@@ -54,7 +58,9 @@ function Page({ session }: { readonly session: Session }) {
             <Drawings />
           </div>
         </section>
-        <SidePanel />
+        <MendSearchContext value={searches}>
+          <SidePanel />
+        </MendSearchContext>
       </main>
       <LiveRegion />
       <NewPlanDialog

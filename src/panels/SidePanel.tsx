@@ -13,6 +13,7 @@ import { BayPanel } from "./plan/BayPanel";
 import { CriteriaPanel } from "./plan/CriteriaPanel";
 import { HistoryPanel } from "./plan/HistoryPanel";
 import { TitlePanel } from "./plan/TitlePanel";
+import { Bands } from "./stands/Bands";
 import { RegisterPanel } from "./stands/RegisterPanel";
 import { StandInspector } from "./stands/StandInspector";
 import { StandsTable } from "./stands/StandsTable";
@@ -48,6 +49,7 @@ export function SidePanel() {
             ))}
           </Tabs.List>
           <Tabs.Panel value="findings" className={styles.tabBody}>
+            <Bands />
             <GoodUpToPanel />
             <ChosenStand />
             <FindingsPanel />

@@ -1,4 +1,6 @@
 /** The panels room's public face. */
+export { type MendSearch, MendSearchContext } from "./findings/mends";
+export { type Command, CommandsDialog, type CommandsDialogProps } from "./help/CommandsDialog";
 export { LiveRegion } from "./LiveRegion";
 export { NewPlanDialog, type NewPlanDialogProps } from "./newPlan/NewPlanDialog";
 export { UnitsMenu } from "./plan/UnitsMenu";

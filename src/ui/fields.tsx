@@ -1,7 +1,7 @@
 /** Fields that commit once, when the person is done. */
 
 import { Checkbox, NativeSelect, Textarea, TextInput } from "@mantine/core";
-import type { FocusEvent, ReactNode } from "react";
+import { type ReactNode, useState } from "react";
 import { type DraftOptions, useDraft } from "./draft";
 import styles from "./ui.module.css";
 
@@ -18,18 +18,20 @@ interface Common {
 export interface DraftFieldProps<Value> extends Common, DraftOptions<Value> {
   readonly id?: string;
   readonly autoFocus?: boolean;
+  /** What stands in the field while nobody is in it, where `text` is too exact to read. */
+  readonly restText?: string;
 }
-
-const selectAll = (event: FocusEvent<HTMLInputElement>) => event.currentTarget.select();
 
 /** A line of text that is read as a value. */
 export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const { label, description, bare = false, disabled, placeholder, id, autoFocus } = props;
   const draft = useDraft(props);
+  const [focused, setFocused] = useState(false);
+  const shown = !focused && props.restText !== undefined && draft.value === props.text ? props.restText : draft.value;
   return (
     <TextInput
-      className={styles.quantity}
-      data-bare={bare}
+      className={styles.field}
+      wrapperProps={{ "data-bare": bare }}
       {...(bare ? { "aria-label": label } : { label })}
       {...(description === undefined ? {} : { description })}
       {...(id === undefined ? {} : { id })}
@@ -37,12 +39,22 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
       {...(placeholder === undefined ? {} : { placeholder })}
       {...(autoFocus ? { "data-autofocus": true } : {})}
       error={draft.error}
-      value={draft.value}
+      value={shown}
       autoComplete="off"
       spellCheck={false}
-      onFocus={selectAll}
+      onFocus={(event) => {
+        const input = event.currentTarget;
+        setFocused(true);
+        // The text may change with the focus; it is chosen once that is drawn.
+        requestAnimationFrame(() => {
+          if (document.activeElement === input) input.select();
+        });
+      }}
       onChange={(event) => draft.onChange(event.currentTarget.value)}
-      onBlur={draft.onBlur}
+      onBlur={() => {
+        setFocused(false);
+        draft.onBlur();
+      }}
       onKeyDown={draft.onKeyDown}
     />
   );
@@ -121,8 +133,8 @@ export function ChoiceField<Value extends string>({
 }) {
   return (
     <NativeSelect
-      className={styles.quantity}
-      data-bare={bare}
+      className={styles.field}
+      wrapperProps={{ "data-bare": bare }}
       {...(bare ? { "aria-label": label } : { label })}
       {...(description === undefined ? {} : { description })}
       {...(disabled === undefined ? {} : { disabled })}

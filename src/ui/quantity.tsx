@@ -64,10 +64,12 @@ export function QuantityField(props: QuantityFieldProps) {
   const { kind, value, commit, clear, step, ...common } = props;
   const display = useDisplay();
   const coarse = step ?? arrowStep(kind, display, false);
+  const text = value === null ? "" : editQuantity(value, kind, display);
   return (
     <DraftField<number | null>
       {...common}
-      text={value === null ? "" : editQuantity(value, kind, display)}
+      text={text}
+      {...(value !== null && isConverted(text, display) ? { restText: formatQuantity(value, kind, display) } : {})}
       read={(text) => {
         if (text.trim() === "" && clear !== undefined) return { ok: true, value: null };
         return parseQuantity(text, kind, display);
@@ -81,6 +83,11 @@ export function QuantityField(props: QuantityFieldProps) {
           })}
     />
   );
+}
+
+/** More than three decimals in US units were not typed but come from a metric size: they are shown rounded until edited. */
+function isConverted(text: string, display: Display): boolean {
+  return display.units === "us" && /\.\d{4,}/.test(text);
 }
 
 /** Keeps steps from gathering the last bits of binary fractions: to 1e-9 of the unit. */

@@ -1,8 +1,14 @@
 /** The worker's side of the protocol: works through questions, and gives up when a newer subject has come. */
 
-import { computed, failed, type Part } from "../checks";
+import { computed, failed, known, type Mend, marginsSearch, mendsSearch, type Part } from "../checks";
 import { complete, layoutOf, type Plan, type PlanDocument, stepOf } from "../plan";
 import type { Engine, Question, Subject } from "./protocol";
+
+/** Long work lets messages in this often, ms. */
+const stint = 8;
+
+/** At most so many mends of a finding are looked for. */
+const enoughMends = 1;
 
 /** Lets waiting messages in. */
 function breathe(): Promise<void> {
@@ -17,7 +23,7 @@ function breathe(): Promise<void> {
 }
 
 export function createEngine(): Engine {
-  let known: { readonly revision: number; readonly document: PlanDocument } | null = null;
+  let last: { readonly revision: number; readonly document: PlanDocument } | null = null;
   let turn = 0;
 
   function documentOf(subject: Subject): PlanDocument | null {
@@ -25,7 +31,7 @@ export function createEngine(): Engine {
       case "document":
         return subject.document;
       case "layouts":
-        return known?.revision === subject.since ? { ...known.document, layouts: subject.layouts } : null;
+        return last?.revision === subject.since ? { ...last.document, layouts: subject.layouts } : null;
       default:
         return subject satisfies never;
     }
@@ -35,14 +41,18 @@ export function createEngine(): Engine {
     answer: async (subject, questions, reply) => {
       turn += 1;
       const mine = turn;
+      const stopped = async (): Promise<boolean> => {
+        await breathe();
+        return turn !== mine;
+      };
       const document = documentOf(subject);
       if (document === null) return false;
-      known = { revision: subject.revision, document };
+      last = { revision: subject.revision, document };
       const plan = complete(document);
       for (const question of questions) {
-        await breathe();
-        if (turn !== mine) return true;
-        reply({ revision: subject.revision, question, answer: answerTo(plan, question) });
+        const answer = (await stopped()) ? null : await workOn(plan, question, stopped);
+        if (answer === null) return true;
+        reply({ revision: subject.revision, question, answer });
       }
       return true;
     },
@@ -52,20 +62,43 @@ export function createEngine(): Engine {
   };
 }
 
-function answerTo(plan: Plan, question: Question): Part<unknown> {
+/** The answer to a question; null where it was stopped before. */
+async function workOn(plan: Plan, question: Question, stopped: () => Promise<boolean>): Promise<Part<unknown> | null> {
   try {
-    switch (question.part) {
-      case "floor":
-        return computed.floor(plan, layoutOf(plan, question.of));
-      case "bounds":
-      case "strength":
-      case "certificates":
-      case "margins":
-        return computed[question.part](plan, stepOf(plan, question.of));
-      default:
-        return question satisfies never;
+    const work = working(plan, question);
+    let since = performance.now();
+    for (;;) {
+      const next = work.next();
+      if (next.done === true) return next.value;
+      if (performance.now() - since < stint) continue;
+      if (await stopped()) return null;
+      since = performance.now();
     }
   } catch (error) {
     return failed(error instanceof Error ? error.message : String(error));
+  }
+}
+
+/** Works on a question, pausing where it can be stopped. */
+function* working(plan: Plan, question: Question): Generator<unknown, Part<unknown>> {
+  switch (question.part) {
+    case "floor":
+      return computed.floor(plan, layoutOf(plan, question.of));
+    case "bounds":
+    case "strength":
+    case "certificates":
+      return computed[question.part](plan, stepOf(plan, question.of));
+    case "margins":
+      return known(yield* marginsSearch(plan, question.of));
+    case "mends": {
+      const found: Mend[] = [];
+      for (const mend of mendsSearch(plan, question.finding, enoughMends)) {
+        if (mend !== null) found.push(mend);
+        yield;
+      }
+      return known(found);
+    }
+    default:
+      return question satisfies never;
   }
 }

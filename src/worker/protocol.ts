@@ -1,6 +1,6 @@
 /** What the page and the worker say to each other. Plans go over as documents; both sides complete them alike. */
 
-import type { Answers, Part } from "../checks";
+import type { Answers, Finding, Part } from "../checks";
 import type { LayoutDocument, LayoutId, PlanDocument, StepId } from "../plan";
 
 /** The parts that take longer than a frame, by what they speak of. */
@@ -9,7 +9,9 @@ export type StepPart = Exclude<keyof Answers, LayoutPart>;
 
 export type Question =
   | { readonly part: StepPart; readonly of: StepId }
-  | { readonly part: LayoutPart; readonly of: LayoutId };
+  | { readonly part: LayoutPart; readonly of: LayoutId }
+  /** The single changes that would mend a finding. */
+  | { readonly part: "mends"; readonly of: LayoutId; readonly finding: Finding };
 
 /** What is to be answered: the whole document, or only the layouts where nothing else has changed since the last. */
 export type Subject =
@@ -31,8 +33,8 @@ export interface Reply {
 export interface Engine {
   /**
    * Answers the questions in order, each by a call of `reply` as soon as it is known. Looks for a newer subject or a stop
-   * between answers and gives up then. Resolves when no more replies will come; false where it does not know the
-   * document that the layouts belong to.
+   * between answers, and in long ones every few ms, and gives up then. Resolves when no more replies will come; false
+   * where it does not know the document that the layouts belong to.
    */
   readonly answer: (
     subject: Subject,

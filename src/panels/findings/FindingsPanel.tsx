@@ -4,24 +4,32 @@ import { Button } from "@mantine/core";
 import { memo } from "react";
 import { type FindingLine, linesOf, type NotChecked } from "../../checks";
 import type { StandId } from "../../plan";
-import { shown, theEditor } from "../../store";
+import { theEditor } from "../../store";
 import { Disclosure, Icon, VerdictShape, verdictWords } from "../../ui";
-import { useCalm } from "../connect";
+import { useCalm, usePlan } from "../connect";
 import { Cautions } from "../help/Cautions";
 import styles from "../panels.module.css";
 import { counted } from "../words";
 import { moreText } from "./lines";
-import { type Mend, useMends } from "./mends";
+import { doMend, mendWords, useMends } from "./mends";
 
 export function FindingsPanel() {
   const report = useCalm((state) => state.answers.report);
   const selection = useCalm((state) => state.selection);
-  const steps = useCalm((state) => shown(state).steps);
+  const plan = usePlan();
+  const { steps } = plan;
   const lines = linesOf(report.findings);
-  const open = lines.filter(({ worst }) => worst.verdict !== "holds");
+  const open = lines.filter(({ worst }) => worst.verdict !== "holds" && worst.verdict !== "pending");
+  const computing = lines.filter(({ worst }) => worst.verdict === "pending");
   const holding = lines.filter(({ worst }) => worst.verdict === "holds");
-  const mends = useMends();
+  const mendOf = useMends(lines);
   const stepName = (id: string | null) => (id === null ? null : (steps.find((step) => step.id === id)?.name ?? id));
+  const offerOf = (item: FindingLine): Offer | null => {
+    const mend = mendOf(item);
+    if (mend === null) return null;
+    const words = mendWords(mend, plan, plan.display);
+    return { words, accept: () => doMend(mend, words) };
+  };
   const line = (item: FindingLine) => (
     <FindingRow
       key={`${item.worst.layout} ${item.worst.code}`}
@@ -30,7 +38,7 @@ export function FindingsPanel() {
       chosen={
         selection.kind === "finding" && selection.code === item.worst.code && selection.layout === item.worst.layout
       }
-      mend={mends(item)}
+      offer={offerOf(item)}
     />
   );
   return (
@@ -43,6 +51,13 @@ export function FindingsPanel() {
         <ul className={styles.findingList} aria-label="Findings, worst first">
           {open.map(line)}
         </ul>
+      )}
+      {computing.length > 0 && (
+        <Disclosure summary={`${counted(computing.length, "check")} still being computed`}>
+          <ul className={styles.findingList} aria-label="Checks still being computed">
+            {computing.map(line)}
+          </ul>
+        </Disclosure>
       )}
       {report.notChecked.length > 0 && <NotCheckedLine notChecked={report.notChecked} />}
       {holding.length > 0 && (
@@ -57,16 +72,22 @@ export function FindingsPanel() {
   );
 }
 
+/** A change that mends the finding, as words and as a deed. */
+interface Offer {
+  readonly words: string;
+  readonly accept: () => void;
+}
+
 interface RowProps {
   readonly line: FindingLine;
   /** Which stand, in which step. */
   readonly place: string;
   readonly chosen: boolean;
-  readonly mend: Mend | null;
+  readonly offer: Offer | null;
 }
 
 /** One matter: choosing it shows its stands on both drawings. */
-export const FindingRow = memo(function FindingRow({ line, place, chosen, mend }: RowProps) {
+export const FindingRow = memo(function FindingRow({ line, place, chosen, offer }: RowProps) {
   const { worst, all } = line;
   const more = moreText(line);
   return (
@@ -86,15 +107,15 @@ export const FindingRow = memo(function FindingRow({ line, place, chosen, mend }
         </span>
         {chosen && all.length > 1 && <span> {counted(all.length, "place")} checked.</span>}
       </p>
-      {mend !== null && (
+      {offer !== null && (
         <Button
           className={styles.mendButton}
           size="compact-md"
           variant="default"
           leftSection={<Icon name="mend" size={16} />}
-          onClick={mend.run}
+          onClick={offer.accept}
         >
-          {mend.label}
+          {offer.words}
         </Button>
       )}
     </li>

@@ -51,16 +51,16 @@ export function StandsTableView({ rows, layout, layoutName, selected, tolerance 
           <tr>
             <th scope="col">Stand</th>
             <th scope="col">From datum end</th>
+            <th scope="col">As planned</th>
+            <th scope="col">% of rating</th>
+            <th scope="col">Verdict</th>
+            <th scope="col">Lightest</th>
+            <th scope="col">Heaviest</th>
             <th scope="col">Across</th>
             <th scope="col">Angle</th>
             <th scope="col">Height</th>
             <th scope="col">Shim</th>
             <th scope="col">Top within ±</th>
-            <th scope="col">As planned</th>
-            <th scope="col">Lightest</th>
-            <th scope="col">Heaviest</th>
-            <th scope="col">% of rating</th>
-            <th scope="col">Verdict</th>
             <th scope="col">
               <span className={styles.hiddenWords}>Take away</span>
             </th>
@@ -103,15 +103,9 @@ function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
           onChange={() => theEditor().toggleStand(stand)}
         />
       </th>
-      <PlacementCells placement={placement} layout={layout} tolerance={tolerance} />
+      <StationCell placement={placement} layout={layout} />
       <td data-numeric data-testid={`level-${stand}`}>
         <Quantity kind="force" value={band.level} />
-      </td>
-      <td data-numeric data-pending={pending}>
-        <Quantity kind="force" value={band.least} />
-      </td>
-      <td data-numeric data-pending={pending}>
-        <Quantity kind="force" value={band.most} />
       </td>
       <td data-numeric data-pending={pending}>
         {utilisation === null ? "–" : `${(utilisation * 100).toFixed(0)} %`}
@@ -123,6 +117,13 @@ function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
           <VerdictMark verdict={verdict} />
         )}
       </td>
+      <td data-numeric data-pending={pending}>
+        <Quantity kind="force" value={band.least} />
+      </td>
+      <td data-numeric data-pending={pending}>
+        <Quantity kind="force" value={band.most} />
+      </td>
+      <PlacementCells placement={placement} layout={layout} tolerance={tolerance} />
       <td>
         <ActionIcon
           variant="subtle"
@@ -137,12 +138,29 @@ function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
   );
 }
 
-/** The fields of a row; they redraw only when the placement itself changes. */
+type CellProps = Pick<RowProps, "layout"> & { readonly placement: StandRow["placement"] };
+
+/** Cells with fields redraw only when the placement itself changes. */
+const StationCell = memo(function StationCell({ placement, layout }: CellProps) {
+  const { stand, s, t } = placement;
+  return (
+    <td>
+      <QuantityField
+        bare
+        label={`${stand}, distance from the datum end`}
+        kind="length"
+        value={s}
+        commit={(value) => attempt("stands.move", { layout, moves: [{ stand, s: value, t }], burst: `field ${stand}` })}
+      />
+    </td>
+  );
+});
+
 const PlacementCells = memo(function PlacementCells({
   placement,
   layout,
   tolerance,
-}: Pick<RowProps, "layout" | "tolerance"> & { readonly placement: StandRow["placement"] }) {
+}: CellProps & Pick<RowProps, "tolerance">) {
   const { stand, s, t, angle, height, shim, levelTolerance } = placement;
   const on = { layout, stand };
   return (
@@ -150,19 +168,12 @@ const PlacementCells = memo(function PlacementCells({
       <td>
         <QuantityField
           bare
-          label={`${stand}, distance from the datum end`}
-          kind="length"
-          value={s}
-          commit={(value) => attempt("stand.move", { layout, stand, s: value, t })}
-        />
-      </td>
-      <td>
-        <QuantityField
-          bare
           label={`${stand}, across from the middle line`}
           kind="length"
           value={t}
-          commit={(value) => attempt("stand.move", { layout, stand, s, t: value })}
+          commit={(value) =>
+            attempt("stands.move", { layout, moves: [{ stand, s, t: value }], burst: `field ${stand}` })
+          }
         />
       </td>
       <td>

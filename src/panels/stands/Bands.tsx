@@ -1,0 +1,51 @@
+/** The bands of all stands under one another: which carries what, what is not known of it, and how far its rating is. */
+
+import { useMemo } from "react";
+import type { StandId } from "../../plan";
+import { reportInView, selectedStands, stepInView, theEditor } from "../../store";
+import { ReactionBand, useFormat } from "../../ui";
+import { useCalm, usePlan } from "../connect";
+import styles from "../panels.module.css";
+import { type StandRow, standRows } from "./rows";
+
+export function Bands() {
+  const plan = usePlan();
+  const step = useCalm(stepInView);
+  const report = useCalm(reportInView);
+  const selected = useCalm(selectedStands);
+  const rows = useMemo(() => standRows(plan, step, report), [plan, step, report]);
+  return <BandsView rows={rows} selected={selected} />;
+}
+
+export function BandsView({
+  rows,
+  selected,
+}: {
+  readonly rows: readonly StandRow[];
+  readonly selected: readonly StandId[];
+}) {
+  const format = useFormat();
+  return (
+    <ul className={styles.bands} aria-label="What each stand carries">
+      {rows.map(({ placement: { stand }, band, pending }) => (
+        <li key={stand}>
+          <button
+            type="button"
+            className={styles.bandButton}
+            aria-pressed={selected.includes(stand)}
+            onClick={() => theEditor().select({ kind: "stands", ids: [stand] })}
+          >
+            <span>{stand}</span>
+            <ReactionBand
+              numbers={band}
+              pending={pending}
+              label={`Stand ${stand}`}
+              format={(force) => format(force, "force")}
+            />
+            <span className={styles.bandValue}>{format(band.level, "force")}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,7 +1,7 @@
 /** Joins the editor with the engine's worker, the browser's database and files. No React here. */
 
 import { oncePerFrame } from "../canvas";
-import { reportOf } from "../checks";
+import { linesOf, reportOf } from "../checks";
 import { type PlanDocument, read, write } from "../plan";
 import {
   createAutosave,
@@ -15,7 +15,7 @@ import {
   saveFile,
 } from "../storage";
 import { createEditor, type Editor } from "../store";
-import { startEngine } from "../worker";
+import { type EngineClient, startEngine } from "../worker";
 
 export interface Session {
   readonly editor: Editor;
@@ -35,6 +35,9 @@ const lastPlan = "last plan";
 /** How long after the last edit the slow answers are asked for, ms: a burst of edits asks once. */
 const askPause = 30;
 
+/** For so many lines of failing findings a mend is looked for. */
+const mostMends = 6;
+
 /** Starts with the plan of the last visit, or with `first`. */
 export async function startSession(first: PlanDocument): Promise<Session> {
   const database = await openDatabase().catch(() => null);
@@ -46,23 +49,11 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const editor = createEditor({
     document: start,
     report: (plan) => reportOf(plan, engine.answers),
+    mends: engine.mends,
     refuse: refusalOf,
     schedule: oncePerFrame(),
   });
-
-  let waiting = false;
-  const ask = (): void => {
-    waiting = false;
-    const { preview, document, answers, view, gesture } = editor.state();
-    engine.ask(preview ?? document, answers.revision, view.step, gesture !== null);
-  };
-  editor.store.subscribe((state, before) => {
-    if (state.answers.revision === before.answers.revision && state.view.step === before.view.step) return;
-    if (waiting) return;
-    waiting = true;
-    setTimeout(ask, askPause);
-  });
-  ask();
+  askAlong(editor, engine);
 
   const keeping = keep(editor, database);
   if (kept !== null && !kept.ok) {
@@ -111,6 +102,29 @@ export async function startSession(first: PlanDocument): Promise<Session> {
       await begin(document, label);
     },
   };
+}
+
+/** Asks the engine for what is not known of what is shown, after every change of it and with every answer. */
+function askAlong(editor: Editor, engine: EngineClient): void {
+  let waiting = false;
+  const ask = (): void => {
+    waiting = false;
+    const { preview, document, answers, view, gesture } = editor.state();
+    const failing = linesOf(answers.report.findings).filter(({ worst }) => worst.verdict === "fails");
+    engine.ask({
+      document: preview ?? document,
+      revision: answers.revision,
+      step: view.step,
+      hasty: gesture !== null,
+      toMend: failing.slice(0, mostMends).map(({ worst }) => worst),
+    });
+  };
+  editor.store.subscribe((state, before) => {
+    if (waiting || (state.answers === before.answers && state.view.step === before.view.step)) return;
+    waiting = true;
+    setTimeout(ask, askPause);
+  });
+  ask();
 }
 
 const newRecord = (): string => crypto.randomUUID();

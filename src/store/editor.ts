@@ -4,7 +4,7 @@
  */
 
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { Report } from "../checks";
+import { type Finding, type Mend, type Part, pending, type Report } from "../checks";
 import { complete, type Plan, type PlanDocument, type StandId } from "../plan";
 import { type EditArguments, type EditId, editOf } from "./commands";
 import { createGesture, type Gesture } from "./gesture";
@@ -12,6 +12,7 @@ import { goTo, record, startHistory } from "./history";
 import { revisionOf } from "./revision";
 import { viewOn } from "./selectors";
 import {
+  type Answers,
   type EditorState,
   type Notice,
   noSelection,
@@ -28,6 +29,8 @@ export interface EditorOptions {
   readonly document: PlanDocument;
   /** What the engine answers for a plan; remembers by identity, so unchanged parts cost nothing. */
   readonly report: (plan: Plan) => Report;
+  /** What would mend a finding of a plan, as far as it is known. */
+  readonly mends?: (plan: Plan, finding: Finding) => Part<readonly Mend[]>;
   /** What is wrong with a document that an edit made, as one sentence; null = it may stand. */
   readonly refuse?: (document: PlanDocument) => string | null;
   /** Runs a task before the next frame is drawn, once a frame. */
@@ -65,10 +68,14 @@ export interface Editor {
 
 export function createEditor(options: EditorOptions): Editor {
   const now = options.now ?? Date.now;
-  const answersTo = (document: PlanDocument) => ({
-    revision: revisionOf(document),
-    report: options.report(complete(document)),
-  });
+  const answersTo = (document: PlanDocument): Answers => {
+    const plan = complete(document);
+    return {
+      revision: revisionOf(document),
+      report: options.report(plan),
+      mends: (finding) => options.mends?.(plan, finding) ?? pending(),
+    };
+  };
 
   const store = createStore<EditorState>(() => ({
     document: options.document,

@@ -4,7 +4,7 @@ import type { Plan, Step, StepId } from "../plan";
 import { partsOf, stepOf } from "../plan";
 import { stepReportOf } from "./assemble";
 import { forFindings } from "./engine";
-import { type GoodUpTo, knownValue } from "./parts";
+import { type Answers, type GoodUpTo, knownValue, pending } from "./parts";
 import { type Finding, type StepReport, worstOf } from "./report";
 import {
   landedOff,
@@ -63,7 +63,7 @@ export function* marginsSearch(plan: Plan, stepId: StepId): Generator<void, Good
   }
 
   const without: GoodUpTo["without"][number][] = [];
-  for (const { stand } of checked(plan, step).placements) {
+  for (const { stand } of planned.placements) {
     const lost = checked(withoutStand(plan, step, stand), step);
     without.push({ stand, verdict: finished(lost), utilisation: worstUtilisation(lost) });
     yield;
@@ -83,9 +83,12 @@ export function goodUpTo(plan: Plan, step: StepId, stop: () => boolean = () => f
 }
 
 /** The step's report in a changed plan; its own checks and those of its layout's floor. */
-function checked(plan: Plan, { id }: Pick<Step, "id">): StepReport {
-  return stepReportOf(plan, stepOf(plan, id), forFindings);
+function checked(plan: Plan, { id }: Pick<Step, "id">, answers: Answers = forFindings): StepReport {
+  return stepReportOf(plan, stepOf(plan, id), answers);
 }
+
+/** Without the floor, which weights, tolerances, pushes and loads leave as it is. */
+const onStands: Answers = { ...forFindings, floor: () => pending() };
 
 /** The checks that fail, each by its code and stand. */
 export function failing({ findings, floorFindings }: StepReport): ReadonlySet<string> {

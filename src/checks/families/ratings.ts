@@ -4,6 +4,7 @@ import { upper, useOfUpper } from "../compare";
 import { boundsOf, type StandContext, type StepContext } from "../context";
 import type { Fact, FactOf } from "../facts";
 import type { VerdictSoFar } from "../report";
+import { shimTooThick } from "../shims";
 import { byText, condition, type LeftOut, type Outcome } from "./fact";
 
 /** A height agrees with its range and its holes within this, m (engine.md section 8). */
@@ -91,7 +92,8 @@ function overRating(context: StepContext, stand: StandContext): FactOf<"stand-ov
       share: stand.weight > 0 ? level / stand.weight : 0,
       staticsMost: range.kind === "known" ? (range.stands[stand.index]?.staticsMost ?? null) : null,
       levelWithin: stand.placement.levelTolerance ?? criteria.levelTolerance,
-      shimTooThick: null,
+      shimTooThick:
+        verdict === "fails" ? shimTooThick(context.plan, context.step, stand.placement.stand, asPlanned) : null,
     },
   };
 }

@@ -102,12 +102,11 @@ function carried(fact: FactOf<"stand-over-rating">, say: Say): string {
 }
 
 function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {
-  const most = details.share > 0.5 ? "carries most of the weight " : "carries too much ";
+  const carries = details.share > 0.5 ? "It carries most of the weight" : "It carries too much";
   if (details.shimTooThick !== null) {
-    const most = details.share > 0.5 ? "It carries most of the weight" : "It carries too much";
-    return `${most} because its shim is ${say.length(details.shimTooThick)} too thick. Take that out.`;
+    return `${carries} because its shim is ${say.length(details.shimTooThick)} too thick: take that out.`;
   }
-  return `It ${most.trim()}: move a stand nearer, level the tops better, or take a stronger stand.`;
+  return `${carries}: move a stand nearer, level the tops better, or take a stronger stand.`;
 }
 
 /** Where one uneven floor would put it over its rating, how level the tops must stay is part of the answer. */

@@ -3,14 +3,15 @@
  * Each is verified by checking the changed plan: the finding is gone and nothing fails that did not fail before.
  */
 
-import type { Layout, LayoutId, Placement, Plan, StandId, StandType, StepId } from "../plan";
-import { layoutOf, typeOf } from "../plan";
-import { layoutReportOf, stepReportOf } from "./assemble";
-import { forFindings } from "./engine";
-import { checkOf } from "./margins";
-import { type Answers, awaited } from "./parts";
-import type { Finding } from "./report";
-import { freeStands, withPlacement } from "./variations";
+import type { Layout, LayoutId, Placement, Plan, StandId, StandType, StepId } from "../../plan";
+import { layoutOf, typeOf } from "../../plan";
+import { layoutReportOf, stepReportOf } from "../assemble";
+import { forFindings } from "../engine";
+import { checkOf } from "../margins";
+import { type Answers, awaited } from "../parts";
+import type { Finding } from "../report";
+import { freeStands, withPlacement } from "../variations";
+import { sameThickness, shopShims } from "./shopShims";
 
 export type Mend =
   /** Take shims out or put some in, up to a thickness, m. */
@@ -32,29 +33,8 @@ export type Mend =
       readonly height: number;
     };
 
-const inch = 0.0254;
-
-/** Thicknesses of shim stock that a shop has, m: common practice, no source. */
-export const shopShims: readonly number[] = [
-  0.0005,
-  0.001,
-  0.002,
-  0.003,
-  0.005,
-  0.01,
-  inch / 32,
-  inch / 16,
-  inch / 8,
-  (3 * inch) / 16,
-  inch / 4,
-  inch / 2,
-].sort((one, two) => one - two);
-
 /** How far a stand is shifted at a time, m, and how many times at most. */
 const shift = { by: 0.05, times: 4 } as const;
-
-/** Thicknesses that differ by less are the same, m. */
-const sameThickness = 1e-6;
 
 /** The plan with a mend done. */
 export function mended(plan: Plan, mend: Mend): Plan {

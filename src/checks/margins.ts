@@ -31,34 +31,25 @@ const mostHalvings = 20;
  */
 export function* marginsSearch(plan: Plan, stepId: StepId): Generator<void, GoodUpTo> {
   const step = stepOf(plan, stepId);
-  const before = failing(checked(plan, step));
-  const holdsWith = (change: (value: number) => readonly Plan[]) => (value: number) =>
-    change(value).every((changed) => {
-      const after = failing(checked(changed, step));
-      return [...after].every((check) => before.has(check));
-    });
-  const upTo = (from: number, to: number, change: (value: number) => readonly Plan[]) =>
-    largest(from, to, holdsWith(change));
-  const eitherWay = (change: (off: number) => Plan) => (off: number) => [change(off), change(-off)];
+  const planned = checked(plan, step);
+  const before = failing(planned);
+  const nothingNew = (changed: Plan, answers: Answers) =>
+    [...failing(checked(changed, step, answers))].every((check) => before.has(check));
+  const upTo = (from: number, to: number, change: (value: number) => Plan) =>
+    largest(from, to, (value) => nothingNew(change(value), onStands));
+  const eitherWay = (change: (off: number) => Plan) =>
+    largest(0, ends.offTheMarks, (off) => [off, -off].every((one) => nothingNew(change(one), forFindings)));
 
-  const weight = yield* upTo(1, ends.weight, (factor) => [withWeight(plan, factor)]);
-  const level = yield* upTo(0, ends.level, (tolerance) => [withLevelTolerance(plan, step, tolerance)]);
-  const along = yield* upTo(
-    0,
-    ends.offTheMarks,
-    eitherWay((off) => landedOff(plan, step, off, 0)),
-  );
-  const across = yield* upTo(
-    0,
-    ends.offTheMarks,
-    eitherWay((off) => landedOff(plan, step, 0, off)),
-  );
-  const push = yield* upTo(0, ends.push, (share) => [withCriterion(plan, "horizontalFraction", share)]);
+  const weight = yield* upTo(1, ends.weight, (factor) => withWeight(plan, factor));
+  const level = yield* upTo(0, ends.level, (tolerance) => withLevelTolerance(plan, step, tolerance));
+  const along = yield* eitherWay((off) => landedOff(plan, step, off, 0));
+  const across = yield* eitherWay((off) => landedOff(plan, step, 0, off));
+  const push = yield* upTo(0, ends.push, (share) => withCriterion(plan, "horizontalFraction", share));
 
-  const heaviest = ends.addedLoad * resultant(checked(plan, step));
+  const heaviest = ends.addedLoad * resultant(planned);
   const addedLoad: { s: number; t: number; value: number }[] = [];
   for (const [s, t] of cornersThere(plan, step)) {
-    const value = yield* upTo(0, heaviest, (force) => [withAddedLoad(plan, step, s, t, force)]);
+    const value = yield* upTo(0, heaviest, (force) => withAddedLoad(plan, step, s, t, force));
     addedLoad.push({ s, t, value });
   }
 

@@ -35,6 +35,9 @@ const lastPlan = "last plan";
 /** How long after the last edit the slow answers are asked for, ms: a burst of edits asks once. */
 const askPause = 30;
 
+/** A pointer that has not moved for so long rests, ms. */
+const restPause = 100;
+
 /** For so many lines of failing findings a mend is looked for. */
 const mostMends = 6;
 
@@ -44,15 +47,15 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const kept = database === null ? null : await lastKept(database);
   const start = kept === null || !kept.ok ? first : kept.document;
 
-  const refreshOncePerFrame = oncePerFrame();
-  const engine = startEngine(() => refreshOncePerFrame(() => editor.refresh()));
+  const engine = startEngine(() => refresh());
   const editor = createEditor({
     document: start,
-    report: (plan) => reportOf(plan, engine.answers),
+    report: (plan, inPassing) => reportOf(plan, inPassing ? engine.inPassing : engine.answers),
     mends: engine.mends,
     refuse: refusalOf,
     schedule: oncePerFrame(),
   });
+  const refresh = refreshing(editor);
   askAlong(editor, engine);
 
   const keeping = keep(editor, database);
@@ -101,6 +104,21 @@ export async function startSession(first: PlanDocument): Promise<Session> {
       handle = null;
       await begin(document, label);
     },
+  };
+}
+
+/**
+ * Shows the engine's answers as they come: once a frame, and while a gesture runs only when the pointer rests, as every
+ * move shows the newest ones anyway.
+ */
+function refreshing(editor: Editor): () => void {
+  const onFrame = oncePerFrame();
+  let resting: ReturnType<typeof setTimeout> | null = null;
+  return () => {
+    if (resting !== null) clearTimeout(resting);
+    resting = null;
+    if (editor.state().gesture === null) onFrame(editor.refresh);
+    else resting = setTimeout(editor.refresh, restPause);
   };
 }
 

@@ -27,8 +27,11 @@ import {
 
 export interface EditorOptions {
   readonly document: PlanDocument;
-  /** What the engine answers for a plan; remembers by identity, so unchanged parts cost nothing. */
-  readonly report: (plan: Plan) => Report;
+  /**
+   * What the engine answers for a plan; remembers by identity, so unchanged parts cost nothing. `inPassing`: a gesture
+   * runs, and the answer has to be there within the frame.
+   */
+  readonly report: (plan: Plan, inPassing: boolean) => Report;
   /** What would mend a finding of a plan, as far as it is known. */
   readonly mends?: (plan: Plan, finding: Finding) => Part<readonly Mend[]>;
   /** What is wrong with a document that an edit made, as one sentence; null = it may stand. */
@@ -68,11 +71,11 @@ export interface Editor {
 
 export function createEditor(options: EditorOptions): Editor {
   const now = options.now ?? Date.now;
-  const answersTo = (document: PlanDocument): Answers => {
+  const answersTo = (document: PlanDocument, inPassing = false): Answers => {
     const plan = complete(document);
     return {
       revision: revisionOf(document),
-      report: options.report(plan),
+      report: options.report(plan, inPassing),
       mends: (finding) => options.mends?.(plan, finding) ?? pending(),
     };
   };
@@ -131,7 +134,7 @@ export function createEditor(options: EditorOptions): Editor {
     document: () => getState().document,
     schedule: options.schedule ?? ((task) => task()),
     begin: (label) => setState({ gesture: label }),
-    preview: (document) => setState({ preview: document, answers: answersTo(document) }),
+    preview: (document) => setState({ preview: document, answers: answersTo(document, true) }),
     finish: (label, document) => {
       if (!commit(label, document, null)) drop();
     },
@@ -220,7 +223,7 @@ export function createEditor(options: EditorOptions): Editor {
     setOrigin: (origin) => setState({ origin: { ...getState().origin, ...origin } }),
     refresh: () => {
       const { preview, document } = getState();
-      setState({ answers: answersTo(preview ?? document) });
+      setState({ answers: answersTo(preview ?? document, preview !== null) });
     },
   };
 }

@@ -23,6 +23,8 @@ export interface Ask {
 export interface EngineClient {
   /** What has been answered so far, for the report; pending with the last answer where nothing has for this plan. */
   readonly answers: Answers;
+  /** The same while a gesture runs: always pending with the newest answer, so that a frame costs the same whatever is known. */
+  readonly inPassing: Answers;
   /** Single changes that mend a finding of a plan. */
   readonly mends: (plan: Plan, finding: Finding) => Part<readonly Mend[]>;
   /** Asks for what is not known yet. */
@@ -89,23 +91,27 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
     next();
   }
 
-  const stepPart =
-    <Value>(part: StepPart) =>
-    (plan: Plan, step: Step): Part<Value> =>
-      remembered.find(plan, { part, of: step.id }) as Part<Value>;
-  const layoutPart =
-    <Value>(part: LayoutPart) =>
-    (plan: Plan, layout: Layout): Part<Value> =>
-      remembered.find(plan, { part, of: layout.id }) as Part<Value>;
-
-  return {
-    answers: {
+  const answersBy = (find: (plan: Plan, question: Question) => Part<unknown>): Answers => {
+    const stepPart =
+      <Value>(part: StepPart) =>
+      (plan: Plan, step: Step): Part<Value> =>
+        find(plan, { part, of: step.id }) as Part<Value>;
+    const layoutPart =
+      <Value>(part: LayoutPart) =>
+      (plan: Plan, layout: Layout): Part<Value> =>
+        find(plan, { part, of: layout.id }) as Part<Value>;
+    return {
       bounds: stepPart("bounds"),
       strength: stepPart("strength"),
       certificates: stepPart("certificates"),
       margins: stepPart("margins"),
       floor: layoutPart("floor"),
-    },
+    };
+  };
+
+  return {
+    answers: answersBy(remembered.find),
+    inPassing: answersBy((_, question) => remembered.last(question)),
     mends: (plan, finding) =>
       remembered.find(plan, { part: "mends", of: finding.layout, finding }) as Part<readonly Mend[]>,
     ask: (ask) => {

@@ -9,6 +9,8 @@ export interface Remembered {
   readonly find: (plan: Plan, question: Question) => Part<unknown>;
   /** The answer for exactly this plan; null where there is none. */
   readonly exact: (plan: Plan, question: Question) => Part<unknown> | null;
+  /** Pending with the last answer to such a question, of whatever plan. */
+  readonly last: (question: Question) => Part<unknown>;
   readonly keep: (plan: Plan, question: Question, answer: Part<unknown>) => void;
 }
 
@@ -19,7 +21,9 @@ interface Entry {
 
 export function createRemembered(): Remembered {
   const entries = new WeakMap<Layout, Entry[]>();
-  const last = new Map<string, unknown>();
+  const newest = new Map<string, Part<unknown>>();
+  const nothing = pending();
+  const last = (question: Question): Part<unknown> => newest.get(nameOf(question)) ?? nothing;
 
   function exact(plan: Plan, question: Question): Part<unknown> | null {
     const { layout, keys } = readBy(plan, question);
@@ -31,14 +35,15 @@ export function createRemembered(): Remembered {
 
   return {
     exact,
-    find: (plan, question) => exact(plan, question) ?? pending(last.get(nameOf(question)) ?? null),
+    last,
+    find: (plan, question) => exact(plan, question) ?? last(question),
     keep: (plan, question, answer) => {
       const { layout, keys } = readBy(plan, question);
       if (layout === null || answer.status === "pending") return;
       const list = entries.get(layout) ?? [];
       list.push({ keys, answer });
       entries.set(layout, list);
-      if (answer.status === "known") last.set(nameOf(question), answer.value);
+      if (answer.status === "known") newest.set(nameOf(question), pending(answer.value));
     },
   };
 }

@@ -6,6 +6,7 @@ import { DisplayUnits } from "../ui";
 import { useCalm, usePlan } from "./connect";
 import { FindingsPanel } from "./findings/FindingsPanel";
 import { GoodUpToPanel } from "./findings/GoodUpTo";
+import { StepFacts } from "./findings/StepFacts";
 import { VerdictLine } from "./findings/VerdictLine";
 import styles from "./panels.module.css";
 import { PieceInspector } from "./piece/PieceInspector";
@@ -51,6 +52,7 @@ export function SidePanel() {
           <Tabs.Panel value="findings" className={styles.tabBody}>
             <Bands />
             <GoodUpToPanel />
+            <StepFacts />
             <ChosenStand />
             <FindingsPanel />
           </Tabs.Panel>

@@ -22,6 +22,9 @@ export interface DraftFieldProps<Value> extends Common, DraftOptions<Value> {
   readonly restText?: string;
 }
 
+/** What is said about a field stands under it, so that fields in a row keep one line. */
+const wrapperOrder: ("label" | "input" | "description" | "error")[] = ["label", "input", "description", "error"];
+
 /** A line of text that is read as a value. */
 export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const { label, description, bare = false, disabled, placeholder, id, autoFocus } = props;
@@ -30,6 +33,7 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const shown = !focused && props.restText !== undefined && draft.value === props.text ? props.restText : draft.value;
   return (
     <TextInput
+      inputWrapperOrder={wrapperOrder}
       className={styles.field}
       wrapperProps={{ "data-bare": bare }}
       {...(bare ? { "aria-label": label } : { label })}
@@ -133,6 +137,7 @@ export function ChoiceField<Value extends string>({
 }) {
   return (
     <NativeSelect
+      inputWrapperOrder={wrapperOrder}
       className={styles.field}
       wrapperProps={{ "data-bare": bare }}
       {...(bare ? { "aria-label": label } : { label })}

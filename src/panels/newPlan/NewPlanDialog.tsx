@@ -241,7 +241,7 @@ function StandQuestions({ answers, set }: Questions) {
         orNone={dontKnow}
         choose={(stand) => set({ stand })}
       />
-      <div className={styles.fields}>
+      <div className={styles.fields} data-wide>
         <QuantityField
           label="What does the plate on the stand say?"
           kind="force"

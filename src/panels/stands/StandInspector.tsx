@@ -18,6 +18,7 @@ import {
   VerdictMark,
 } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
+import { NumberHelp } from "../help/NumberHelp";
 import styles from "../panels.module.css";
 import { materialWords } from "../words";
 import { type StandRow, standRows } from "./rows";
@@ -68,11 +69,12 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
       <div className={styles.bandHead}>
         <VerdictMark verdict={verdict} />
         <span className={styles.figures} data-pending={pending}>
-          {utilisation === null
-            ? type.ratedLoad === null
-              ? "rating not known"
-              : ""
-            : `${(utilisation * 100).toFixed(0)} % of rating`}
+          {utilisation === null ? (type.ratedLoad === null ? "rating not known" : "") : null}
+          {utilisation !== null && (
+            <NumberHelp name="% of rating" stand={stand}>
+              {(utilisation * 100).toFixed(0)} % of rating
+            </NumberHelp>
+          )}
         </span>
       </div>
       <ReactionBand
@@ -83,9 +85,11 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
       />
       <TitleBlock>
         <Entry name="As planned">
-          <strong data-testid="inspector-level">
-            <Quantity kind="force" value={band.level} />
-          </strong>
+          <NumberHelp name="as planned" stand={stand}>
+            <strong data-testid="inspector-level">
+              <Quantity kind="force" value={band.level} />
+            </strong>
+          </NumberHelp>
         </Entry>
         <Entry name="Lightest to heaviest">
           <Quantity kind="force" value={band.least} /> to <Quantity kind="force" value={band.most} />
@@ -95,7 +99,19 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
         </Entry>
         <Entry name="Rated">{band.rating === null ? "not known" : format(band.rating, "force")}</Entry>
         <Entry name="Leg frames">
-          {level?.legFrames ? level.legFrames.map((force) => format(force, "force")).join(" and ") : "–"}
+          {level?.legFrames ? (
+            <>
+              <NumberHelp name="leg frame −" stand={stand}>
+                {format(level.legFrames[0], "force")}
+              </NumberHelp>{" "}
+              and{" "}
+              <NumberHelp name="leg frame +" stand={stand}>
+                {format(level.legFrames[1], "force")}
+              </NumberHelp>
+            </>
+          ) : (
+            "–"
+          )}
         </Entry>
         <Entry name={level?.gap ? "Gap" : "Press-down"}>
           <Quantity kind="length" value={level?.gap ? level.gap : (level?.settlement ?? null)} />

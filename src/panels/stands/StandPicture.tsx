@@ -33,6 +33,7 @@ export function StandPicture({
       className={styles.standPicture}
       data-small={small}
       role="img"
+      aria-hidden={small}
       aria-label={`${type.name}: top ${format(type.top.length, "length")} by ${format(type.top.width, "length")}, height ${format(height, "length")}`}
       viewBox={`0 0 ${width} ${total}`}
     >

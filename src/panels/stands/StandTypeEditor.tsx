@@ -103,13 +103,13 @@ export function StandTypeEditorView({ type, used }: { readonly type: StandType; 
             commit={(across) => change({ splay: { ...splay, across } })}
           />
           <QuantityField
-            label="Foot plate, square to the top"
+            label="Foot, square to the top"
             kind="length"
             value={foot.length}
             commit={(length) => change({ foot: { ...foot, length } })}
           />
           <QuantityField
-            label="Foot plate, along the top"
+            label="Foot, along the top"
             kind="length"
             value={foot.width}
             commit={(width) => change({ foot: { ...foot, width } })}
@@ -165,7 +165,7 @@ function RatingFields({ type, change }: RatingProps) {
     <Section title="What its plate says" level={4} actions={<HelpFor entry="rating" />}>
       <div className={styles.fields}>
         <QuantityField
-          label="Rated load, spread over the top"
+          label="Load, spread over the top"
           placeholder="not known"
           kind="force"
           value={asked ?? type.ratedLoad}
@@ -179,7 +179,7 @@ function RatingFields({ type, change }: RatingProps) {
           }}
         />
         <QuantityField
-          label="Rated load at the middle"
+          label="Load at its middle"
           placeholder="not known"
           kind="force"
           value={type.ratedLoadCentre}
@@ -219,7 +219,7 @@ function RatingFields({ type, change }: RatingProps) {
           clear={() => change({ designFactor: null })}
         />
         <MaybeField
-          label="Rated for people working under"
+          label="People may work under"
           value={type.ratedForWorkUnder}
           choose={(ratedForWorkUnder) => change({ ratedForWorkUnder })}
         />

@@ -1,5 +1,13 @@
 /** The geometry room's public face. */
 export { type Barrier, clearanceAt } from "./barriers";
+export {
+  edgeInTheWay,
+  rectangleBetween,
+  shifted,
+  withCornerAfter,
+  withCornerAt,
+  withoutCorner,
+} from "./corners";
 export { pointToBoundary, pointToPolygon, polygonToPolygon } from "./distance";
 export { farthestFrom } from "./farthest";
 export {
@@ -17,6 +25,7 @@ export {
 export { grow } from "./grow";
 export { clipToHalfPlane, clipToHalfPlanes, clipToStrip, type HalfPlane, signedArea } from "./halfplane";
 export { collinearTolerance, convexHull } from "./hull";
+export { cornerOf, datumOf, holesOf, type Laying, laidOut, laidPoint, turnsAlong } from "./layOut";
 export { footSpacing, legsAt } from "./legs";
 export {
   commonStretches,
@@ -48,5 +57,6 @@ export {
   stationsAcross,
   stationsAlong,
 } from "./snapping";
+export { type Thinned, thinned } from "./thin";
 export { geometryTolerance } from "./tolerances";
 export { type WidestPath, widestPath } from "./widestPath";

@@ -4,6 +4,7 @@ export * from "./criteria";
 export type * from "./document";
 export { mostBytes, type ReadAnswer, read, tooLarge } from "./file/read";
 export type { Refusal } from "./file/refusal";
+export { type Fault, faultIn, mostCorners } from "./file/simple";
 export { write } from "./file/write";
 export * from "./lookup";
 export { memo } from "./memo";

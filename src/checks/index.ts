@@ -13,7 +13,15 @@ export {
   tippingPart,
   withoutMargins,
 } from "./engine";
-export { type Explanation, entryOf, explain, type NumberName, type NumberUnit, numberNames } from "./explain";
+export {
+  type Explanation,
+  entryOf,
+  evaluate,
+  explain,
+  type NumberName,
+  type NumberUnit,
+  numberNames,
+} from "./explain";
 export { gatherNotChecked, linesOf, worstFirst } from "./findings";
 export { goodUpTo, marginsSearch } from "./margins";
 export { changeOf, type Mend, mended, mends, mendsSearch, shopShims } from "./mends";

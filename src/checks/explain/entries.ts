@@ -3,9 +3,15 @@
 import type { TippingEdge } from "../../statics";
 import { gravity, pushForce } from "../../statics";
 import { boundsOf, type StandContext, type StepContext } from "../context";
-import { put, sum } from "./text";
+import { type Put, sum } from "./text";
 
 export type NumberUnit = "N" | "m" | "Pa" | "N·m" | "1";
+
+/** A number, and its formula with values put in. */
+export interface Filled {
+  readonly value: number;
+  readonly text: string;
+}
 
 /** What a formula is put in for. */
 export interface Subject {
@@ -24,7 +30,7 @@ export interface Entry {
   readonly source: string;
   readonly unit: NumberUnit;
   /** The number itself and the formula with values put in; null where this plan has no such number. */
-  readonly of: (subject: Subject) => { readonly value: number; readonly text: string } | null;
+  readonly of: (subject: Subject, put: Put) => Filled | null;
 }
 
 const equilibrium = "statics: vertical forces in balance";
@@ -37,16 +43,17 @@ function balance(
   stand: StandContext,
   others: readonly (number | null)[],
   own: number | null,
-): { readonly value: number; readonly text: string } | null {
+  put: Put,
+): Filled | null {
   if (own === null) return null;
   const rest = others.flatMap((value, index) =>
     index === stand.index || value === null ? [] : [{ text: put(value), value }],
   );
-  return { value: own, text: `${put(total)} - (${sum(rest)})` };
+  return { value: own, text: `${put(total)} - (${sum(rest, put)})` };
 }
 
 /** The load centre of a part, from its load items. */
-function moments(context: StepContext, part: number, of: "s" | "t") {
+function moments(context: StepContext, part: number, of: "s" | "t", put: Put): string {
   const items = context.model.parts[part]!.loads.map((load) => {
     if (load.kind === "point") {
       const [at, extra] = of === "s" ? [load.s, load.momentS] : [0, load.momentT];
@@ -58,7 +65,7 @@ function moments(context: StepContext, part: number, of: "s" | "t") {
     const centre = of === "t" ? load.t : centroid(load.from, length, first, last);
     return { text: `${put(down)} * ${put(centre)}`, value: down * centre };
   });
-  return sum(items);
+  return sum(items, put);
 }
 
 /** Of a line of mass that grows evenly from `first` to `last`. */
@@ -72,7 +79,7 @@ export const entries = {
     formula: "W = Σ m·g, line masses ½(m₁ + m₂)·length·g, of everything that is there",
     source: `statics; g = ${gravity} m/s², standard gravity (3rd CGPM, 1901)`,
     unit: "N",
-    of: ({ context }) => {
+    of: ({ context }, put) => {
       const items = context.model.parts.flatMap(({ loads }) =>
         loads.flatMap((load) => {
           if (load.source.kind !== "mass") return [];
@@ -85,7 +92,7 @@ export const entries = {
           return [{ text: `(${put(first)} + ${put(last)}) / 2 * ${put(length)} * ${put(gravity)}`, value }];
         }),
       );
-      return { value: context.level.weight, text: sum(items) };
+      return { value: context.level.weight, text: sum(items, put) };
     },
   },
 
@@ -94,9 +101,9 @@ export const entries = {
     formula: "s = Σ force·s ÷ W, horizontal loads by their height",
     source: "statics: moments in balance",
     unit: "m",
-    of: ({ context, part = 0 }) => {
+    of: ({ context, part = 0 }, put) => {
       const { s, force } = context.level.parts[part]!.resultant;
-      return s === null ? null : { value: s, text: `(${moments(context, part, "s")}) / ${put(force)}` };
+      return s === null ? null : { value: s, text: `(${moments(context, part, "s", put)}) / ${put(force)}` };
     },
   },
 
@@ -105,9 +112,9 @@ export const entries = {
     formula: "t = Σ force·t ÷ W, horizontal loads by their height",
     source: "statics: moments in balance",
     unit: "m",
-    of: ({ context, part = 0 }) => {
+    of: ({ context, part = 0 }, put) => {
       const { t, force } = context.level.parts[part]!.resultant;
-      return t === null ? null : { value: t, text: `(${moments(context, part, "t")}) / ${put(force)}` };
+      return t === null ? null : { value: t, text: `(${moments(context, part, "t", put)}) / ${put(force)}` };
     },
   },
 
@@ -116,8 +123,8 @@ export const entries = {
     formula: "R = weight and loads − what the other stands carry; how it is shared follows from stiffness and heights",
     source: `${equilibrium}; contact without tension on elastic stands, docs/mechanics.md`,
     unit: "N",
-    of: ({ context, stand }) =>
-      stand === undefined ? null : balance(context.weight, stand, context.stands.map(levelOf), levelOf(stand)),
+    of: ({ context, stand }, put) =>
+      stand === undefined ? null : balance(context.weight, stand, context.stands.map(levelOf), levelOf(stand), put),
   },
 
   "leg frame −": legFrame(0),
@@ -128,7 +135,7 @@ export const entries = {
     formula: "max(heaviest, 2 × heaviest leg frame) × set-down factor ÷ rated load",
     source: "the rating on the stand's plate; set-down factor: common practice",
     unit: "1",
-    of: ({ context, stand }) => {
+    of: ({ context, stand }, put) => {
       const bounds = stand === undefined ? null : boundsOf(context, stand.index);
       const ratedLoad = stand?.type.ratedLoad ?? null;
       if (bounds === null || ratedLoad === null) return null;
@@ -145,7 +152,7 @@ export const entries = {
     formula: "1/P = (1 − q)/rating at the middle + q/rating spread, q = bearing length ÷ leg spacing, at most 1",
     source: "a top as a beam between two leg frames; this tool",
     unit: "N",
-    of: ({ stand }) => {
+    of: ({ stand }, put) => {
       const { ratedLoad = null, ratedLoadCentre = null, legSpacing = 1 } = stand?.type ?? {};
       if (stand === undefined || ratedLoad === null || ratedLoadCentre === null) return null;
       const bearing = stand.level.contact.reduce((total, [from, to]) => total + (to - from), 0);
@@ -163,7 +170,7 @@ export const entries = {
     formula: "distance of the load centre from the line through the edge's two ends",
     source: "plane geometry",
     unit: "m",
-    of: ({ context, edge, part = 0 }) => {
+    of: ({ context, edge, part = 0 }, put) => {
       const { s, t } = context.level.parts[part]!.resultant;
       if (edge === undefined || edge.distance === null || s === null || t === null) return null;
       const { from, outward } = edge;
@@ -179,7 +186,7 @@ export const entries = {
     formula: "righting ÷ (overturning + a person at the farthest point beyond the line)",
     source: "customary overturning factor",
     unit: "1",
-    of: ({ edge }) =>
+    of: ({ edge }, put) =>
       edge === undefined || edge.reserve === null
         ? null
         : {
@@ -193,7 +200,7 @@ export const entries = {
     formula: "M = righting − overturning, the person left out",
     source: thisTool,
     unit: "N·m",
-    of: ({ edge }) =>
+    of: ({ edge }, put) =>
       edge === undefined || edge.margin === null
         ? null
         : { value: edge.margin, text: `${put(edge.righting)} - ${put(edge.overturning)}` },
@@ -204,7 +211,7 @@ export const entries = {
     formula: "margin of the edge ÷ distance of the point beyond it, the least over edges and outline",
     source: "statics: moments about the edge",
     unit: "N",
-    of: ({ context, part = 0 }) => {
+    of: ({ context, part = 0 }, put) => {
       const { addedLoad, edges } = context.tipping[part]!;
       if (addedLoad === null) return null;
       for (const { from, outward, margin } of edges) {
@@ -223,7 +230,7 @@ export const entries = {
     formula: "H = max(share × W, least push) + W × slope of the floor",
     source: "temporary-works custom",
     unit: "N",
-    of: ({ context }) => {
+    of: ({ context }, put) => {
       const { criteria, plan, weight } = context;
       const slope = plan.bay?.floor.slope ?? [0, 0];
       return {
@@ -243,7 +250,7 @@ function legFrame(index: 0 | 1): Entry {
     formula: `R·(½ ${index === 0 ? "−" : "+"} c ÷ leg spacing), c the place of the reaction along the top`,
     source: "statics: the lever rule between the two leg frames",
     unit: "N",
-    of: ({ context, stand }) => {
+    of: ({ context, stand }, put) => {
       const frames = stand?.level.legFrames ?? null;
       const centre = stand?.level.centre ?? null;
       if (stand === undefined || frames === null || centre === null || stand.level.reaction === null) return null;

@@ -4,10 +4,12 @@ import type { Plan, StandId } from "../../plan";
 import type { TippingEdge } from "../../statics";
 import { contextOf } from "../assemble";
 import type { StepReport } from "../report";
-import { type Entry, entries, type NumberName, type NumberUnit } from "./entries";
-import { shown } from "./text";
+import { type Entry, entries, type Filled, type NumberName, type NumberUnit, type Subject } from "./entries";
+import { evaluate } from "./evaluate";
+import { putting, shown } from "./text";
 
 export type { NumberName, NumberUnit } from "./entries";
+export { evaluate } from "./evaluate";
 
 export interface Explanation {
   readonly label: string;
@@ -41,13 +43,26 @@ export function explain(
   const entry: Entry = entries[name];
   const stand = context.stands.find(({ placement }) => placement.stand === about.stand);
   const { part, edge } = about;
-  const found = entry.of({
+  const subject: Subject = {
     context,
     ...(stand === undefined ? {} : { stand }),
     ...(part === undefined ? {} : { part }),
     ...(edge === undefined ? {} : { edge }),
-  });
+  };
+  const found = filled(entry, subject);
   if (found === null) return null;
   const { label, formula, source, unit } = entry;
   return { label, formula, source, unit, value: found.value, shown: shown(found.value), text: found.text };
+}
+
+/** Figures that numbers are put in with: as few as bring the result out to every figure shown. */
+const figuresTried = [6, 8, 10, 12, 15, 17] as const;
+
+function filled(entry: Entry, subject: Subject): Filled | null {
+  let found: Filled | null = null;
+  for (const figures of figuresTried) {
+    found = entry.of(subject, putting(figures));
+    if (found === null || shown(evaluate(found.text)) === shown(found.value)) return found;
+  }
+  return found;
 }

@@ -1,16 +1,19 @@
 /** Arithmetic as text: what is put in can be evaluated again, by a person with a calculator or by a program. */
 
-/** Figures of the numbers that are put in: enough that the result comes out to every figure shown. */
-const figuresIn = 10;
+/** Writes a number into a formula. */
+export type Put = (value: number) => string;
+
 /** Figures of a result that is shown. */
 const figuresShown = 5;
 /** Terms of a sum that are written out; the rest is one number. */
 const mostTerms = 12;
 
-/** A number in a formula; a negative one in brackets. */
-export function put(value: number): string {
-  const text = plain(Number(value.toPrecision(figuresIn)));
-  return value < 0 ? `(${text})` : text;
+/** Writes numbers with so many figures, a negative one in brackets. */
+export function putting(figures: number): Put {
+  return (value) => {
+    const text = plain(Number(value.toPrecision(figures)));
+    return value < 0 ? `(${text})` : text;
+  };
 }
 
 /** A result as it is shown beside its formula. */
@@ -21,13 +24,14 @@ export function shown(value: number): string {
 /** Without an exponent where that stays readable. */
 function plain(value: number): string {
   const text = String(value);
-  return text.includes("e") && Math.abs(value) >= 1e-9 && Math.abs(value) < 1e15
-    ? value.toFixed(Math.max(0, figuresIn - 1 - Math.floor(Math.log10(Math.abs(value))))).replace(/\.?0+$/, "")
-    : text;
+  const size = Math.abs(value);
+  if (!text.includes("e") || size < 1e-12 || size >= 1e15) return text;
+  const decimals = Math.min(100, Math.max(0, 17 - Math.floor(Math.log10(size))));
+  return Number(value.toFixed(decimals)) === value ? value.toFixed(decimals).replace(/\.?0+$/, "") : text;
 }
 
 /** a + b + c; beyond a dozen terms the rest added up. */
-export function sum(terms: readonly { readonly text: string; readonly value: number }[]): string {
+export function sum(terms: readonly { readonly text: string; readonly value: number }[], put: Put): string {
   if (terms.length === 0) return "0";
   const written = terms.length > mostTerms ? terms.slice(0, mostTerms - 1) : terms;
   const rest = terms.slice(written.length).reduce((total, { value }) => total + value, 0);

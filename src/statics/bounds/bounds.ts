@@ -43,8 +43,22 @@ export function certifiedBoundsOf(plan: Plan, step: Step, effort: Effort): StepB
 
 function answer(plan: Plan, step: Step, effort: Effort | null): StepBounds {
   const model = assembleStep(plan, step);
+  return boundsOfModel(plan, model, boxOf(plan, step, model), effort);
+}
+
+/**
+ * Bounds of an assembled step over a box.
+ *
+ * @param plan gives the masses their names.
+ * @param effort null = prove nothing.
+ */
+export function boundsOfModel(
+  plan: Pick<Plan, "piece">,
+  model: StepModel,
+  box: readonly BoxVariable[],
+  effort: Effort | null,
+): StepBounds {
   if (!stableAsWeighed(model)) return { status: "unstable" };
-  const box = boxOf(plan, step, model);
   const edges = boxTipsOf(model, box);
   const groups = groupsOf(model);
   if (edges.length > 0) {
@@ -161,7 +175,7 @@ function casesOf(model: StepModel, box: readonly BoxVariable[], group: Group): r
 }
 
 function boundsOfGroup(
-  plan: Plan,
+  plan: Pick<Plan, "piece">,
   model: StepModel,
   box: readonly BoxVariable[],
   group: Group,

@@ -11,7 +11,7 @@ const atBound = 1e-12;
 export function witnessAt(
   system: ContactSystem,
   model: StepModel,
-  plan: Plan,
+  plan: Pick<Plan, "piece">,
   x: ArrayLike<number>,
   stiffness: number,
 ): Witness {

@@ -9,7 +9,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { mostBytes, read } from "../src/plan";
 import { hostileFiles } from "../tests/plan/file/hostileFiles";
-import { wholePlan } from "../tests/plan/file/spoilt";
+import { wholePlan } from "../tests/plan/file/wholePlan";
 
 const limit = 2000;
 

@@ -21,6 +21,9 @@ import { Tokens } from "./tokens";
 /** How many objects and lists may lie in one another. A plan has no more than 8. */
 const deepest = 64;
 
+/** An array that has grown from empty keeps room for so many items, to no use in some hundred thousand points. */
+const roomOfGrown = 17;
+
 const comma = 0x2c;
 const colon = 0x3a;
 const opening = { object: 0x7b, list: 0x5b } as const;
@@ -121,7 +124,9 @@ export function parse<Value>(text: string, shape: Shape<Value>): Parsed<Value> {
     const wrong = container.kind === "object" ? wrongInObject(container) : wrongInList(container);
     if (wrong !== null) return tokens.stop(issue(wrong.message, ...path(1), ...wrong.path));
     open.pop();
-    return container.value;
+    return container.kind === "list" && container.value.length < roomOfGrown
+      ? container.value.slice()
+      : container.value;
   }
 
   for (;;) {

@@ -39,7 +39,7 @@ export interface ObjectShape extends Common {
   readonly kind: "object";
   /** In the order in which they are written. */
   readonly fields: ReadonlyMap<string, Field>;
-  /** The shape of keys that are no field; null where there may be none. */
+  /** The shape of keys that are no field, in an excerpt; null where there may be none. */
   readonly others: AnyShape | null;
   readonly rule: Rule<never> | null;
 }

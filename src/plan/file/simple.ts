@@ -91,7 +91,9 @@ class Sweep {
       const forwards = this.before(edge, next) < 0;
       this.left[edge] = forwards ? edge : next;
       this.right[edge] = forwards ? next : edge;
-      this.hair[edge] = this.near * Math.hypot(this.x[next]! - this.x[edge]!, this.y[next]! - this.y[edge]!);
+      const dx = this.x[next]! - this.x[edge]!;
+      const dy = this.y[next]! - this.y[edge]!;
+      this.hair[edge] = this.near * Math.sqrt(dx * dx + dy * dy);
     }
   }
 

@@ -18,6 +18,8 @@ const code = {
   lowerE: 0x65,
 } as const;
 
+/** Any whole number of so many digits is exact in binary. */
+const exactDigits = 15;
 /** Turns a capital letter into a small one. */
 const smallLetter = 0x20;
 
@@ -138,8 +140,9 @@ export class Tokens {
 
   private number(path: () => (string | number)[]): number | undefined {
     const start = this.at;
-    this.skip(code.minus);
-    if (!this.skip(code.zero) && !this.skipDigits()) return this.wrong(this.at === start ? "a value" : "a digit");
+    const negative = this.skip(code.minus);
+    if (!this.skip(code.zero) && !this.skipDigits()) return this.wrong(negative ? "a digit" : "a value");
+    if (!negative && this.at - start <= exactDigits && !this.continues()) return this.whole(start);
     if (this.skip(code.point) && !this.skipDigits()) return this.wrong("a digit");
     if ((this.text.charCodeAt(this.at) | smallLetter) === code.lowerE) {
       this.at += 1;
@@ -150,6 +153,19 @@ export class Tokens {
     const value = Number(written);
     if (Number.isFinite(value)) return value;
     return this.stop(issue(found(cut(written), finite), ...path()));
+  }
+
+  /** Whether a whole number goes on as a fraction or with an exponent. */
+  private continues(): boolean {
+    const character = this.text.charCodeAt(this.at);
+    return character === code.point || (character | smallLetter) === code.lowerE;
+  }
+
+  /** The value of the digits read since `start`: exact, and quicker than by way of a text. */
+  private whole(start: number): number {
+    let value = 0;
+    for (let index = start; index < this.at; index += 1) value = 10 * value + this.text.charCodeAt(index) - code.zero;
+    return value;
   }
 
   private skip(character: number): boolean {

@@ -3,7 +3,8 @@
 import { describe, expect, it } from "vitest";
 import { mostBytes, read, tooLarge } from "../../../src/plan";
 import { hostileFiles } from "./hostileFiles";
-import { accepted, refused, wholePlan } from "./spoilt";
+import { accepted, refusalOf, refused } from "./spoilt";
+import { wholePlan } from "./wholePlan";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const joined = (...parts: readonly (string | readonly number[])[]): Uint8Array =>
@@ -87,7 +88,7 @@ describe("the file as a whole", () => {
   });
 
   it("says where the text stops being JSON", () => {
-    expect(refused('{\n  "format": 1,\n  "version" 2\n}', "")).toContain("line 3, column 13");
+    expect(refusalOf('{\n  "format": 1,\n  "version" 2\n}', "")).toContain("line 3, column 13");
   });
 });
 
@@ -112,10 +113,14 @@ describe("a key written twice in one object", () => {
     ['"title"', '"__proto__": 1, "__proto__": 2, "title"', "__proto__"],
     ['"notes": ""', '"notes": [{"a": {"b": 1, "b": 1}}]', "notes[0].a.b"],
   ])("%s → %s", (from, to, path) => {
-    expect(refused(replaced(from, to), path)).toContain("twice");
+    expect(refusalOf(replaced(from, to), path)).toContain("twice");
   });
   it("before anything else is looked at: another version may mean another thing, but not this", () => {
     refused('{"version": 9, "format": "x", "version": 9}', "version");
+  });
+  it("the version too", () => {
+    refused(replaced('"title"', '"version": 1, "title"'), "version");
+    refused(replaced('"title"', '"version": 2, "title"'), "version");
   });
 });
 

@@ -1,6 +1,6 @@
 /** Files made to be slow to refuse, of about a given size, each with the path that is at fault. */
 
-import { wholePlan } from "./spoilt";
+import { wholePlan } from "./wholePlan";
 
 export interface HostileFile {
   readonly name: string;

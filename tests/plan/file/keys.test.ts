@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from "vitest";
 import { read } from "../../../src/plan";
-import { accepted, refused, spoilt, wholePlan } from "./spoilt";
+import { accepted, refusalOf, refused, spoilt } from "./spoilt";
+import { wholePlan } from "./wholePlan";
 
 const under = (object: string, ...keys: readonly string[]) => keys.map((key) => `${object}.${key}`);
 
@@ -123,7 +124,7 @@ describe("a key that may be left out", () => {
 describe("a key that no one knows", () => {
   it.each(objects)("in %j", (object) => {
     const path = `${object.replace(/\.\.$/, ".")}colour`;
-    expect(refused(spoilt([path, "red"]), path)).toContain('"colour"');
+    expect(refusalOf(spoilt([path, "red"]), path)).toContain('"colour"');
   });
   it.each(["constructor", "toString", "hasOwnProperty"])("by the name of one that every object inherits: %s", (key) => {
     refused(spoilt([key, 1]), key);
@@ -236,7 +237,7 @@ describe("format and version", () => {
   it("another format", () => refused(spoilt(["format", "floor-plan"]), "format"));
   it.each([0, -1, 1.5, "1", true, [1]])("version %j", (version) => refused(spoilt(["version", version]), "version"));
   it("a newer version is refused by name, whatever else it holds", () => {
-    const message = refused(spoilt(["version", 7], ["piece", undefined], ["parts", {}]), "version");
+    const message = refusalOf(spoilt(["version", 7], ["piece", undefined], ["parts", {}]), "version");
     expect(message).toContain("version 7");
     expect(message).toContain("newer");
   });

@@ -1,10 +1,8 @@
-/** A plan that shows every key, and what becomes of it when it is changed here and there. */
+/** What becomes of a good plan when it is changed here and there. */
 
-import { readFileSync } from "node:fs";
 import { expect } from "vitest";
 import { read } from "../../../src/plan";
-
-export const wholePlan = readFileSync(new URL("../versions/1.json", import.meta.url), "utf8");
+import { wholePlan } from "./wholePlan";
 
 export type Change = readonly [path: string, value: unknown];
 
@@ -24,8 +22,13 @@ export function spoilt(...changes: readonly Change[]): string {
 /** One sentence that says what is wrong and what would be right. */
 const sentence = /^Found [^\n]+; right would be [^\n]+\.$/;
 
-/** Expects the refusal of a file at a path, and gives its sentence. */
-export function refused(file: string | Uint8Array, path: string): string {
+/** Expects the refusal of a file at a path. */
+export function refused(file: string | Uint8Array, path: string): void {
+  refusalOf(file, path);
+}
+
+/** The sentence that refuses a file at a path. */
+export function refusalOf(file: string | Uint8Array, path: string): string {
   const answer = read(file);
   if (answer.ok) throw new Error(`read, but should have been refused at ${path}`);
   expect(`${answer.path} — ${answer.message}`).toBe(`${path} — ${answer.message}`);

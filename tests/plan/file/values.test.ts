@@ -1,7 +1,7 @@
 /** Which values the keys may have, each by itself and with each other: the fine print of the plan format. */
 
 import { describe, expect, it } from "vitest";
-import { accepted, type Change, refused, spoilt } from "./spoilt";
+import { accepted, type Change, refusalOf, refused, spoilt } from "./spoilt";
 
 const criteria = [
   ..."levelTolerance topTilt straightness tipReserve tipReserveUnder cgMargin tiltLimit personLoad".split(" "),
@@ -246,7 +246,7 @@ describe("ids", () => {
     ["steps[0].layout", "__proto__"],
     ["stands[1].type", "constructor"],
   ])("%s that is that of nothing: %j", (path, id) => {
-    expect(refused(spoilt([path, id]), path)).toContain(JSON.stringify(id));
+    expect(refusalOf(spoilt([path, id]), path)).toContain(JSON.stringify(id));
   });
   it("a reading at a stand that is in the register but not in the step's layout", () => {
     const only = [{ stand: "H-08", s: 9.5, t: 0, height: 0.762 }];
@@ -378,7 +378,7 @@ describe("polygons", () => {
         return [Math.cos(angle), Math.sin(angle)];
       });
     accepted(spoilt(["bay.outline", round(10_000)]));
-    expect(refused(spoilt(["bay.outline", round(10_001)]), "bay.outline")).toContain("10000");
+    expect(refusalOf(spoilt(["bay.outline", round(10_001)]), "bay.outline")).toContain("10000");
   });
 });
 

@@ -1,7 +1,7 @@
 /** The column beside the drawings: what is found, what is chosen, and the lists behind it. */
 
 import { Tabs } from "@mantine/core";
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { DisplayUnits } from "../ui";
 import { useCalm, usePlan } from "./connect";
 import { FindingsPanel } from "./findings/FindingsPanel";
@@ -9,16 +9,15 @@ import { GoodUpToPanel } from "./findings/GoodUpTo";
 import { StepFacts } from "./findings/StepFacts";
 import { VerdictLine } from "./findings/VerdictLine";
 import styles from "./panels.module.css";
-import { PieceInspector } from "./piece/PieceInspector";
-import { BayPanel } from "./plan/BayPanel";
-import { CriteriaPanel } from "./plan/CriteriaPanel";
-import { HistoryPanel } from "./plan/HistoryPanel";
-import { TitlePanel } from "./plan/TitlePanel";
 import { Bands } from "./stands/Bands";
-import { RegisterPanel } from "./stands/RegisterPanel";
 import { StandInspector } from "./stands/StandInspector";
 import { StandsTable } from "./stands/StandsTable";
-import { StepsPanel } from "./steps/StepsPanel";
+
+/** Loaded when first opened: the page shows its first number without them. */
+const RegisterPanel = lazy(() => import("./stands/RegisterPanel"));
+const PieceInspector = lazy(() => import("./piece/PieceInspector"));
+const StepsPanel = lazy(() => import("./steps/StepsPanel"));
+const PlanPanel = lazy(() => import("./plan/PlanPanel"));
 
 const tabs = [
   { value: "findings", label: "Findings" },
@@ -59,19 +58,24 @@ export function SidePanel() {
           <Tabs.Panel value="stands" className={styles.tabBody}>
             <ChosenStand />
             <StandsTable />
-            <RegisterPanel />
+            <Suspense>
+              <RegisterPanel />
+            </Suspense>
           </Tabs.Panel>
           <Tabs.Panel value="piece" className={styles.tabBody}>
-            <PieceInspector />
+            <Suspense>
+              <PieceInspector />
+            </Suspense>
           </Tabs.Panel>
           <Tabs.Panel value="steps" className={styles.tabBody}>
-            <StepsPanel />
+            <Suspense>
+              <StepsPanel />
+            </Suspense>
           </Tabs.Panel>
           <Tabs.Panel value="plan" className={styles.tabBody}>
-            <TitlePanel />
-            <BayPanel />
-            <CriteriaPanel />
-            <HistoryPanel />
+            <Suspense>
+              <PlanPanel />
+            </Suspense>
           </Tabs.Panel>
         </Tabs>
       </aside>

@@ -5,4 +5,4 @@ export { LiveRegion } from "./LiveRegion";
 export { NewPlanDialog, type NewPlanDialogProps } from "./newPlan/NewPlanDialog";
 export { UnitsMenu } from "./plan/UnitsMenu";
 export { SidePanel } from "./SidePanel";
-export { StepStrip } from "./steps/StepsPanel";
+export { StepStrip } from "./steps/StepStrip";

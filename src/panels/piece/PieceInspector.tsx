@@ -13,7 +13,7 @@ import { UndersideEditor } from "./UndersideEditor";
 import { WeightByStep } from "./WeightByStep";
 import { ZonesEditor } from "./ZonesEditor";
 
-export function PieceInspector() {
+export default function PieceInspector() {
   const plan = usePlan();
   const { piece } = plan;
   const format = useFormat();

@@ -15,7 +15,7 @@ import { StandPicture } from "./StandPicture";
 import { StandTypeEditor } from "./StandTypeEditor";
 import { wholeType } from "./wholeType";
 
-export function RegisterPanel() {
+export default function RegisterPanel() {
   const plan = usePlan();
   const layout = useCalm(layoutInView).id;
   const [editing, setEditing] = useState<StandTypeId | null>(null);

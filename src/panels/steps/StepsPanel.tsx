@@ -4,18 +4,7 @@ import { ActionIcon, Button } from "@mantine/core";
 import type { VerdictSoFar } from "../../checks";
 import type { LayoutId, MassId, Plan, Step, StepDocument, StepId } from "../../plan";
 import { freeId, stepInView, theEditor } from "../../store";
-import {
-  CheckField,
-  ChoiceField,
-  Disclosure,
-  Icon,
-  QuantityField,
-  Section,
-  TextField,
-  VerdictMark,
-  VerdictShape,
-  verdictWords,
-} from "../../ui";
+import { CheckField, ChoiceField, Disclosure, Icon, QuantityField, Section, TextField, VerdictMark } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { counted } from "../words";
@@ -25,7 +14,7 @@ import { PartsEditor } from "./PartsEditor";
 
 type StepChange = { readonly [Key in keyof Omit<StepDocument, "id">]?: StepDocument[Key] | undefined };
 
-export function StepsPanel() {
+export default function StepsPanel() {
   const plan = usePlan();
   const step = useCalm(stepInView);
   const reports = useCalm((state) => state.answers.report.steps);
@@ -77,32 +66,6 @@ export function StepList({ steps, inView, verdictOf }: ListProps) {
         </li>
       ))}
     </ol>
-  );
-}
-
-/** The strip of steps over the drawing: numbers, names and verdicts in one line. */
-export function StepStrip() {
-  const steps = usePlan().steps;
-  const inView = useCalm((state) => state.view.step);
-  const reports = useCalm((state) => state.answers.report.steps);
-  return (
-    <nav className={styles.stepStrip} aria-label="Steps of the job">
-      {steps.map((step, index) => {
-        const verdict = reports.find((report) => report.step === step.id)?.verdict ?? "pending";
-        return (
-          <button
-            key={step.id}
-            type="button"
-            className={styles.stepTab}
-            aria-current={step.id === inView ? "step" : undefined}
-            onClick={() => theEditor().look({ step: step.id })}
-          >
-            <span className={styles.stepNumber}>{index + 1}</span> {step.name}{" "}
-            <VerdictShape verdict={verdict} size={16} label={verdictWords[verdict]} />
-          </button>
-        );
-      })}
-    </nav>
   );
 }
 

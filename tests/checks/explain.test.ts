@@ -40,7 +40,7 @@ describe("help on numbers", () => {
   it.each(referenceCases.map(({ name, plan }) => [name, plan] as const))("comes out as shown: %s", (_name, plan) => {
     let count = 0;
     for (const { label, text, shown, value } of explanations(plan)) {
-      expect(Number(evaluated(text).toPrecision(5)), `${label}: ${text}`).toBe(Number(shown));
+      expect(Number(evaluated(text).toPrecision(5)) + 0, `${label}: ${text}`).toBe(Number(shown));
       expect(Math.abs(Number(shown) - value)).toBeLessThanOrEqual(0.6e-4 * Math.abs(value));
       count += 1;
     }

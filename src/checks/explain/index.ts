@@ -4,11 +4,13 @@ import type { Plan, StandId } from "../../plan";
 import type { TippingEdge } from "../../statics";
 import { contextOf } from "../assemble";
 import type { StepReport } from "../report";
-import { type Entry, entries, type Filled, type NumberName, type NumberUnit, type Subject } from "./entries";
+import { entries, type NumberName } from "./entries";
+import type { Entry, Filled, NumberUnit, Subject } from "./entry";
 import { evaluate } from "./evaluate";
 import { putting, shown } from "./text";
 
-export type { NumberName, NumberUnit } from "./entries";
+export type { NumberName } from "./entries";
+export type { NumberUnit } from "./entry";
 export { evaluate } from "./evaluate";
 
 export interface Explanation {

@@ -4,20 +4,19 @@ import { footprintOf } from "../../floor";
 import { standFrame } from "../../geometry";
 import type { CriterionKey, Point } from "../../plan";
 import {
-  centreHeight,
   extentAcross,
   gravity,
   lesserBreadth,
   pushForce,
   rollOvers,
   type Sliding,
-  sliding,
   standReserve,
   standsNotToLose,
 } from "../../statics";
 import { lower, useOfLower } from "../compare";
 import type { StandContext, StepContext } from "../context";
 import type { Fact, FactOf } from "../facts";
+import { pushHeight, slidingOf, slopeOf } from "../push";
 import { byCriterion, byText, condition, type LeftOut, nowhere, type Outcome, worstFact } from "./fact";
 
 /** Depth ÷ breadth over which a piece may not stand free, by analogy with 29 CFR 1926.451(c)(1). */
@@ -46,18 +45,14 @@ export function stabilityChecks(context: StepContext): Outcome {
 const reserveKey = (context: StepContext): CriterionKey & ("tipReserve" | "tipReserveUnder") =>
   context.step.peopleUnder ? "tipReserveUnder" : "tipReserve";
 
-const slopeOf = (context: StepContext): readonly [number, number] => context.plan.bay?.floor.slope ?? [0, 0];
-
 function rollsOver(context: StepContext): FactOf<"rolls-over"> | null {
-  const { criteria, plan, step, model, level, tipping } = context;
+  const { criteria, plan, step, level, tipping } = context;
   const key = reserveKey(context);
   const facts = tipping.flatMap(({ edges }, index): FactOf<"rolls-over">[] => {
     const part = level.parts[index]!;
     if (!part.stable || edges.length === 0) return [];
     const push = pushForce(part.resultant.force, slopeOf(context), criteria);
-    // A piece in a crane's hooks or being set down is pushed at its top, else at its centre of gravity.
-    const atTop = step.setDown || step.craneHolds;
-    const z = atTop ? plan.piece.depth : (centreHeight(model.parts[index]!, plan.piece.masses) ?? 0);
+    const z = pushHeight(context, index);
     const details = { push, peopleUnder: step.peopleUnder };
     const common = { code: "rolls-over", stand: null } as const;
     const ofEdges = rollOvers(edges, push, z).flatMap(({ from, to, reserve }): FactOf<"rolls-over">[] => {
@@ -92,22 +87,6 @@ function rollsOver(context: StepContext): FactOf<"rolls-over"> | null {
     return [...ofEdges, slender];
   });
   return worstFact(facts);
-}
-
-function slidingOf(context: StepContext): Sliding {
-  const { criteria, stands, step } = context;
-  const push = pushForce(context.weight, slopeOf(context), criteria);
-  const horizontal: [number, number] = [0, 0];
-  for (const { force } of step.loads) {
-    horizontal[0] += force[0];
-    horizontal[1] += force[1];
-  }
-  const sliders = stands.map((stand) => ({
-    reaction: stand.level.reaction ?? 0,
-    friction: criteria.friction[stand.type.top.material],
-    selfWeight: stand.type.selfMass * gravity,
-  }));
-  return sliding(sliders, push, horizontal, criteria.floorFriction);
 }
 
 /** On its tops, and each stand on the floor; where the piece is chocked on its tops, the feet alone. */

@@ -37,9 +37,9 @@ const horse = "horse-10k" as StandTypeId;
 const oneShim = 0.003175;
 
 /**
- * A lifting beam on four horses, shimmed until they touch, with 1/8 in too much under the third. The beam is a box of
- * 400 × 30 mm flanges and two 35 × 258 mm webs, 318 mm deep: area 0.0421 m², second moment 6.0e-4 m⁴, so with
- * E = 200 GPa EI = 1.2e8 N·m²; Bredt's formula gives J = 4A²/∮ds/t = 1.084e-3 m⁴, so GJ = 8.34e7 N·m².
+ * A lifting beam on four horses, shimmed until they touch, with 1/8 in too much under the third. The beam is built up of
+ * two 500 × 34 mm flanges and a 223 × 35 mm web, 291 mm deep: area 0.0418 m² (328 kg/m), second moment 6.0e-4 m⁴, so
+ * with E = 200 GPa EI = 1.2e8 N·m²; J = Σbt³/3 = 1.63e-5 m⁴, so GJ = 1.25e6 N·m². Shear is left out.
  */
 export const demoBeam: PlanDocument = {
   format: "trestleboard-plan",
@@ -52,9 +52,9 @@ export const demoBeam: PlanDocument = {
     name: "Lifting beam",
     ends: { datum: "end A", far: "end B" },
     pose: { x: 3, y: 4, heading: 0 },
-    outline: rectangle([0, -0.2], [12, 0.2]),
-    depth: 0.318,
-    stiffness: [{ from: 0, to: 12, EI: 1.2e8, kGA: null, GJ: 8.34e7 }],
+    outline: rectangle([0, -0.25], [12, 0.25]),
+    depth: 0.291,
+    stiffness: [{ from: 0, to: 12, EI: 1.2e8, kGA: null, GJ: 1.25e6 }],
     masses: [
       {
         id: "beam" as MassId,
@@ -64,7 +64,7 @@ export const demoBeam: PlanDocument = {
         to: 12,
         massPerLength: [330, 330],
         t: 0,
-        z: 0.159,
+        z: 0.1455,
         uncertainty: 0.05,
         basis: "model",
       },
@@ -87,16 +87,16 @@ export const demoBeam: PlanDocument = {
       })),
     ],
     section: {
-      depth: 0.318,
-      flangeWidth: 0.4,
-      flangeThickness: 0.03,
+      depth: 0.291,
+      flangeWidth: 0.5,
+      flangeThickness: 0.034,
       webThickness: 0.035,
-      fillet: 0.008,
-      sectionModulus: 3.77e-3,
-      shearArea: 0.0223,
-      radiusOfGyrationY: 0.148,
-      webs: 2,
-      yield: 345e6,
+      fillet: 0.01,
+      sectionModulus: 4.1e-3,
+      shearArea: 0.0102,
+      radiusOfGyrationY: 0.13,
+      webs: 1,
+      yield: 250e6,
       E: 200e9,
     },
   },
@@ -146,7 +146,7 @@ export const demoBeam: PlanDocument = {
   criteria: { levelTolerance: 0.0005 },
 };
 
-const dieStand = "die-stand-150" as StandTypeId;
+const dieStand = "die-stand-250" as StandTypeId;
 
 /**
  * A die of two halves on three stands, two under one end and one under the other, so that each load follows from the
@@ -198,19 +198,19 @@ export const demoDie: PlanDocument = {
   standTypes: [
     {
       id: dieStand,
-      name: "Die stand, 150 kN",
+      name: "Die stand, 250 kN",
       legs: "a-frame",
       height: { min: 0.457, max: 0.457, increment: 0 },
       top: { length: 0.6, width: 0.305, material: "hardwood" },
       legSpacing: 0.5,
       splay: { along: 20, across: 0 },
       foot: { length: 0.15, width: 0.15 },
-      ratedLoad: 150_000,
+      ratedLoad: 250_000,
       designFactor: 3,
       ratedForWorkUnder: false,
-      marking: "150 kN PER STAND, SPREAD OVER THE TOP",
+      marking: "250 kN PER STAND, SPREAD OVER THE TOP",
       stiffness: 1e8,
-      selfMass: 120,
+      selfMass: 140,
       liftingPoints: true,
     },
   ],

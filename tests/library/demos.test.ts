@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { reportOf } from "../../src/checks";
 import { demoBeam, demoDie } from "../../src/library";
 import { complete, type PlanDocument, pieceLength, read, write } from "../../src/plan";
 import { onSprings } from "../helpers/beamOnSprings";
@@ -18,6 +19,13 @@ describe.each([
     expect(read(write(demo))).toEqual({ ok: true, document: demo });
   });
 });
+
+/** Every finding that does not hold, as "verdict code stand". */
+function said(plan: PlanDocument): readonly string[] {
+  const { findings } = reportOf(complete(plan));
+  const not = findings.filter(({ verdict }) => verdict !== "holds");
+  return [...new Set(not.map(({ verdict, code, stand }) => `${verdict} ${code} ${stand}`))].sort();
+}
 
 describe("the beam of the first thirty seconds", () => {
   const inPounds = (plan: PlanDocument) => onSprings(plan).map((newtons) => Math.round(newtons / poundForce));
@@ -42,22 +50,65 @@ describe("the beam of the first thirty seconds", () => {
   it("has the section that its stiffness says", () => {
     const section = demoBeam.piece.section;
     if (section === null || section === undefined || "length" in section) throw new Error("expected one section");
-    // A box of two flanges and two webs: I = b·h³/12 − (b − 2t_w)·(h − 2t_f)³/12, and I_y likewise.
+    // Two flanges and a web: I = b·h³/12 − (b − t_w)·(h − 2t_f)³/12, I_y = 2·t_f·b³/12 + (h − 2t_f)·t_w³/12.
     const { depth: h, flangeWidth: b, flangeThickness: tf, webThickness: tw } = section as Required<typeof section>;
-    const inertia = (b * h ** 3 - (b - 2 * tw) * (h - 2 * tf) ** 3) / 12;
-    const weak = (h * b ** 3 - (h - 2 * tf) * (b - 2 * tw) ** 3) / 12;
-    const area = b * h - (b - 2 * tw) * (h - 2 * tf);
+    const inner = h - 2 * tf;
+    const inertia = (b * h ** 3 - (b - tw) * inner ** 3) / 12;
+    const weak = (2 * tf * b ** 3 + inner * tw ** 3) / 12;
+    const area = 2 * b * tf + inner * tw;
     expect((section.E! * inertia) / 1.2e8).toBeCloseTo(1, 2);
     expect(inertia / (h / 2) / section.sectionModulus!).toBeCloseTo(1, 2);
     expect(Math.sqrt(weak / area) / section.radiusOfGyrationY!).toBeCloseTo(1, 2);
-    expect((area * 7850) / 330).toBeCloseTo(1, 2);
-    // Bredt: J = 4A²/∮ds/t along the middle of the walls.
-    const [middleB, middleH] = [b - tw, h - tf];
-    const bredt = (4 * (middleB * middleH) ** 2) / (2 * (middleB / tf + middleH / tw));
-    // G = E/(2(1 + ν)), ν = 0.3
-    const G = section.E! / 2.6;
+    expect((h * tw) / section.shearArea!).toBeCloseTo(1, 2);
+    expect(Math.abs((area * 7850) / 330 - 1)).toBeLessThan(0.01);
+    // J = Σ b·t³/3, G = E/(2(1 + ν)) with ν = 0.3.
+    const torsion = (2 * b * tf ** 3 + inner * tw ** 3) / 3;
     const stiffness = demoBeam.piece.stiffness;
     if (stiffness === "rigid") throw new Error("expected a beam");
-    expect((G * bredt) / stiffness[0]!.GJ!).toBeCloseTo(1, 2);
+    expect(((section.E! / 2.6) * torsion) / stiffness[0]!.GJ!).toBeCloseTo(1, 2);
+  });
+
+  it("fails as it is shimmed, first of all by the third horse", () => {
+    const report = reportOf(complete(demoBeam));
+    expect(report.verdict).toBe("fails");
+    expect(report.findings[0]).toMatchObject({ code: "stand-over-rating", stand: "H-03", verdict: "fails" });
+    expect(report.findings[0]?.message).toContain("9,422 lb as planned");
+    expect(report.findings[0]?.message).toContain("shim");
+    expect(said(demoBeam)).toEqual([
+      "fails rating-centre H-03",
+      "fails stand-lifts-off H-02",
+      "fails stand-lifts-off H-04",
+      "fails stand-over-rating H-03",
+    ]);
+  });
+
+  it("is close with the shim out, as two horses may go light", () => {
+    expect(reportOf(complete(withoutShim(demoBeam))).verdict).toBe("close");
+    expect(said(withoutShim(demoBeam))).toEqual(["close stand-lifts-off H-02", "close stand-lifts-off H-03"]);
+  });
+
+  it.each([demoBeam, withoutShim(demoBeam)])("carries in the engine what it carries by the force method", (plan) => {
+    const level = reportOf(complete(plan)).steps[0]!.level;
+    if (level.status !== "known") throw new Error("expected the level reactions");
+    for (const [index, reaction] of onSprings(plan).entries())
+      expect(Math.abs(level.value.stands[index]!.reaction! - reaction)).toBeLessThan(0.01);
+  });
+});
+
+describe("the die", () => {
+  it("holds, closed and open", () => {
+    expect(said(demoDie)).toEqual([]);
+    expect(reportOf(complete(demoDie)).verdict).toBe("holds");
+  });
+
+  it("loads its stands as statics alone says", () => {
+    // Rigid on three supports: the far one carries W·(s_R − s₁)/(s₃ − s₁), wherever the others are across.
+    const { level } = reportOf(complete(demoDie)).steps[0]!;
+    if (level.status !== "known") throw new Error("expected the level reactions");
+    const weight = (11_200 + 8_800) * 9.80665;
+    const middle = (11_200 * 1.48 + 8_800 * 1.55) / 20_000;
+    const far = (weight * (middle - 0.65)) / (2.65 - 0.65);
+    expect(Math.abs(level.value.stands[2]!.reaction! - far)).toBeLessThan(1e-6 * weight);
+    expect(Math.abs(level.value.stands.reduce((sum, { reaction }) => sum + reaction!, 0) - weight)).toBeLessThan(1e-6);
   });
 });

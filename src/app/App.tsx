@@ -1,15 +1,16 @@
 /** The page: header, the two drawings, and the panels beside or below them. */
 
-import { MantineProvider } from "@mantine/core";
+import { ActionIcon, MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { Drawings } from "../canvas";
 import { LiveRegion, MendSearchContext, NewPlanDialog, SidePanel, StepStrip } from "../panels";
 import { shown, useEditor } from "../store";
-import { cssVariablesResolver, DisplayUnits, theme } from "../ui";
+import { cssVariablesResolver, DisplayUnits, Icon, theme } from "../ui";
 import { startSearches } from "../worker";
 import styles from "./app.module.css";
 import { useDrop } from "./drop";
 import { Header } from "./Header";
+import { Hints } from "./Hints";
 import { useKeys } from "./keys";
 import { NoticeLine } from "./NoticeLine";
 import type { Session } from "./session";
@@ -38,6 +39,7 @@ export function App({ session }: { readonly session: Session }) {
 
 function Page({ session }: { readonly session: Session }) {
   const [creating, setCreating] = useState(false);
+  const [large, setLarge] = useState(false);
   const units = useEditor((state) => state.document.display?.units ?? "metric");
   const title = useEditor((state) => state.document.title);
   const keys = useKeys(session);
@@ -49,14 +51,27 @@ function Page({ session }: { readonly session: Session }) {
     <div className={styles.page} data-dropping={dropping}>
       <Header session={session} create={() => setCreating(true)} />
       <NoticeLine />
-      <main className={styles.main}>
+      <main className={styles.main} data-large={large}>
         <section className={styles.drawings} aria-label="Drawings">
-          <StepStrip />
+          <div className={styles.strip}>
+            <StepStrip />
+            <ActionIcon
+              className={styles.enlarge}
+              variant="subtle"
+              size={44}
+              aria-label={large ? "Smaller drawings, lists below" : "Larger drawings"}
+              aria-pressed={large}
+              onClick={() => setLarge(!large)}
+            >
+              <Icon name={large ? "up" : "down"} />
+            </ActionIcon>
+          </div>
           {/* The drawings take keys as one thing; what is drawn has its twin in the table of stands. */}
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys */}
           <div className={styles.sheet} ref={keys} tabIndex={0} role="application" aria-label={drawingHint}>
             <Drawings />
           </div>
+          <Hints example={session.example} create={() => setCreating(true)} />
         </section>
         <MendSearchContext value={searches}>
           <SidePanel />

@@ -19,6 +19,8 @@ import { type EngineClient, startEngine } from "../worker";
 
 export interface Session {
   readonly editor: Editor;
+  /** The example that is shown at the first visit; null where something was kept from one before. */
+  readonly example: PlanDocument | null;
   /** Asks for a file and opens it. */
   readonly openFile: () => Promise<void>;
   /** Opens a file that was dropped or handed over; a refused one leaves everything as it is and is said. */
@@ -87,6 +89,7 @@ export async function startSession(first: PlanDocument): Promise<Session> {
 
   return {
     editor,
+    example: kept === null ? first : null,
     openBytes,
     openFile: async () => {
       const file = await openFile();

@@ -8,7 +8,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { complete, type Plan } from "../plan";
 import { type Camera, shown, theEditor, useEditor } from "../store";
 import { useColours } from "../ui";
-import { elevationMap, extentOf, fitted, planMap, type Sheet, shiftAlong } from "./camera";
+import { divided, type Extent, elevationMap, extentOf, fitted, planMap, type Sheet, shiftAlong } from "./camera";
 import styles from "./canvas.module.css";
 import { ElevationView } from "./elevation/ElevationView";
 import { oncePerFrame } from "./frames";
@@ -18,13 +18,6 @@ import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
 import { type TouchedDimension, TypedDimension } from "./TypedDimension";
-
-/** What of the height each drawing gets; on a low sheet the diagrams make room first. */
-function sheetOf(width: number, height: number, diagrams: boolean): Sheet {
-  const lanes = diagrams && height >= 420 ? Math.round(Math.min(228, height * 0.27)) : 0;
-  const plan = Math.round((height - lanes) * 0.53);
-  return { width, plan, elevation: height - lanes - plan, diagrams: lanes };
-}
 
 export function Drawings() {
   const holder = useRef<HTMLDivElement>(null);
@@ -52,8 +45,12 @@ export function Drawings() {
     return () => observer.disconnect();
   }, []);
 
-  const sheet = useMemo(() => (size === null ? null : sheetOf(size.width, size.height, diagrams)), [size, diagrams]);
-  const camera = useFittedCamera(settled, sheet, wished);
+  const extent = useExtent(settled);
+  const sheet = useMemo(
+    () => (size === null ? null : divided(size.width, size.height, extent, diagrams)),
+    [size, extent, diagrams],
+  );
+  const camera = useFittedCamera(extent, sheet, wished);
   const level = settled.piece.pose;
   const drawn = useMemo((): Drawn | null => {
     if (sheet === null || camera === null) return null;
@@ -130,17 +127,20 @@ export function Drawings() {
   );
 }
 
-/**
- * The wished camera, or the one that fits the plan on the sheet: the same object for as long as the extent has the same
- * numbers, so that an edit that leaves them draws nothing again. It does not follow a running gesture.
- */
-function useFittedCamera(plan: Plan, sheet: Sheet | null, wished: Camera | null): Camera | null {
-  const { s, t, z } = extentOf(plan);
-  const key = [...s, ...t, ...z].join(" ");
-  const fit = useMemo(() => {
-    const [s0, s1, t0, t1, z0, z1] = key.split(" ").map(Number) as [number, number, number, number, number, number];
-    return sheet === null ? null : fitted({ s: [s0, s1], t: [t0, t1], z: [z0, z1] }, sheet);
-  }, [key, sheet]);
+/** The extent of a plan: the same object for as long as it has the same numbers, so that other edits move nothing. */
+function useExtent(plan: Plan): Extent {
+  const now = extentOf(plan);
+  const kept = useRef(now);
+  const same = JSON.stringify(kept.current) === JSON.stringify(now);
+  useLayoutEffect(() => {
+    if (!same) kept.current = now;
+  });
+  return same ? kept.current : now;
+}
+
+/** The wished camera, or the one that fits the extent on the sheet. */
+function useFittedCamera(extent: Extent, sheet: Sheet | null, wished: Camera | null): Camera | null {
+  const fit = useMemo(() => (sheet === null ? null : fitted(extent, sheet)), [extent, sheet]);
   useEffect(() => {
     if (fit !== null) theEditor().look({ fitted: fit });
   }, [fit]);

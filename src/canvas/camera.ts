@@ -35,19 +35,48 @@ export interface Extent {
 /** Room left free round the fitted drawing, px: for dimensions above, reactions below, names at the sides. */
 const margins = { side: 56, planTop: 34, planBottom: 62, elevationTop: 34, elevationBottom: 74 } as const;
 
+/** Heights that the diagrams take together, px: not shown under the least, no larger than the most. */
+const lanes = { least: 150, most: 330 } as const;
+
+/**
+ * How a sheet is divided between the drawings that show an extent: each gets what it needs at the largest scale that the
+ * width allows; of what is left over, the diagrams take as much as serves them, then the plan view.
+ */
+export function divided(width: number, height: number, extent: Extent, diagrams: boolean): Sheet {
+  const scale = scaleAcross(extent, width);
+  const plan = spanOf(extent.t) * scale + margins.planTop + margins.planBottom;
+  const elevation = spanOf(extent.z) * scale + margins.elevationTop + margins.elevationBottom;
+  const least = diagrams ? Math.min(lanes.most, Math.max(lanes.least, height * 0.24)) : 0;
+  const withLanes = diagrams && height - least >= smallest.plan + smallest.elevation;
+  const room = height - (withLanes ? least : 0);
+  if (plan + elevation >= room) {
+    const share = Math.round(room * (plan / (plan + elevation)));
+    return { width, plan: share, elevation: room - share, diagrams: height - room };
+  }
+  const spare = room - plan - elevation;
+  const more = withLanes ? Math.min(lanes.most - least, spare * 0.5) : 0;
+  const left = spare - more;
+  const planHeight = Math.round(plan + left * 0.62);
+  const diagramHeight = Math.round((withLanes ? least : 0) + more);
+  return { width, plan: planHeight, elevation: height - diagramHeight - planHeight, diagrams: diagramHeight };
+}
+
+/** Heights under which a drawing says nothing, px. */
+const smallest = { plan: 130, elevation: 130 } as const;
+
+const spanOf = ([least, most]: readonly [number, number]): number => Math.max(most - least, 0.1);
+const scaleAcross = (extent: Extent, width: number): number =>
+  (width - 2 * Math.min(margins.side, width * 0.09)) / spanOf(extent.s);
+
 /** The camera that shows an extent as large as the sheet allows. */
 export function fitted(extent: Extent, sheet: Sheet): Camera {
-  const [length, breadth, height] = [extent.s, extent.t, extent.z].map(([least, most]) =>
-    Math.max(most - least, 0.1),
-  ) as [number, number, number];
-  const side = Math.min(margins.side, sheet.width * 0.09);
   const planRoom = sheet.plan - margins.planTop - margins.planBottom;
   const elevationRoom = sheet.elevation - margins.elevationTop - margins.elevationBottom;
   const scale = withinLimits(
     Math.min(
-      (sheet.width - 2 * side) / length,
-      Math.max(planRoom, 24) / breadth,
-      sheet.elevation === 0 ? Infinity : Math.max(elevationRoom, 24) / height,
+      scaleAcross(extent, sheet.width),
+      Math.max(planRoom, 24) / spanOf(extent.t),
+      sheet.elevation === 0 ? Infinity : Math.max(elevationRoom, 24) / spanOf(extent.z),
     ),
   );
   return {

@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { elevationMap, extentOf, fitted, planMap, scaleLimits, shiftAlong, zoomed } from "../../src/canvas/camera";
+import {
+  divided,
+  elevationMap,
+  extentOf,
+  fitted,
+  planMap,
+  scaleLimits,
+  shiftAlong,
+  zoomed,
+} from "../../src/canvas/camera";
 import { complete, type Point } from "../../src/plan";
 import { beam } from "../store/plans";
 
@@ -74,5 +83,20 @@ describe("camera", () => {
     const level = { x: 1, y: 1, heading: 90 };
     expect(shiftAlong(level, { x: 1.25, y: 1.5, heading: 90 })).toBeCloseTo(0.5, 12);
     expect(shiftAlong(level, level)).toBe(0);
+  });
+});
+
+describe("the sheet", () => {
+  test("its drawings fill the height, whatever the size", () => {
+    const extent = extentOf(complete(beam));
+    for (const width of [360, 390, 684, 1020, 1900])
+      for (const height of [200, 386, 640, 820, 1300])
+        for (const diagrams of [true, false]) {
+          const { plan, elevation, diagrams: lanes } = divided(width, height, extent, diagrams);
+          expect(plan + elevation + lanes).toBe(height);
+          expect(Math.min(plan, elevation)).toBeGreaterThan(0);
+          expect(lanes === 0 || lanes >= 150).toBe(true);
+          if (!diagrams) expect(lanes).toBe(0);
+        }
   });
 });

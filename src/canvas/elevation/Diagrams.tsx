@@ -75,7 +75,7 @@ function scaleOf(kind: Kind, level: StepLevel, lane: Lane): { readonly zero: num
   return { zero: lane.top + inset.top + (most / range) * room, unit: room / range };
 }
 /** Room kept in a lane above and below its curve, px: its name stands in the upper one. */
-const inset = { top: 22, bottom: 13 } as const;
+const inset = { top: 22, bottom: 19 } as const;
 
 export const Diagrams = memo(function Diagrams({ level, top, height, map, look }: DiagramProps) {
   const draw = useMemo(
@@ -129,12 +129,15 @@ function drawLane(paper: Paper, kind: Kind, level: StepLevel | null, lane: Lane,
       if (Math.abs(extreme.value) < 0.02 * range) continue;
       const text = kind.words(extreme.value, look);
       const half = widthOf(text, { size: typeSize.small }) / 2;
-      const x = Math.min(width - half - 6, Math.max(half + 6, map.x(extreme.s)));
       const y = zero - extreme.value * unit + (upward ? -8 : 9);
+      const least = y < lane.top + 20 ? 22 + widthOf(kind.name, { size: typeSize.small }) : 6;
+      const x = Math.min(width - half - 6, Math.max(half + least, map.x(extreme.s)));
       write(paper, text, [x, y], { colour, size: typeSize.small, rim: ground });
     }
   }
-  write(paper, drawn ? kind.name : `${kind.name}: none`, [10, lane.top + 11], title);
+  const tips = level.parts.every(({ stable }) => !stable);
+  const without = tips ? "no numbers, the piece tips" : "none";
+  write(paper, drawn ? kind.name : `${kind.name}: ${without}`, [10, lane.top + 11], title);
 }
 
 /** The reading line: every diagram's value at one place of the piece. */

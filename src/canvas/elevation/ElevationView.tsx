@@ -1,6 +1,6 @@
 /** The elevation with the diagrams beneath it, on one stage. */
 
-import { memo, useMemo, useRef } from "react";
+import { memo, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { Layer, Stage } from "react-konva/lib/ReactKonvaCore";
 import type { VerdictSoFar } from "../../checks";
 import {
@@ -13,12 +13,13 @@ import {
   useEditor,
   useEditorList,
 } from "../../store";
+import { settleTime } from "../../ui";
 import type { ElevationMap } from "../camera";
 import type { Look } from "../look";
-import { standVerdict } from "../verdicts";
+import { reactionVerdict } from "../verdicts";
 import { Diagrams, Reading } from "./Diagrams";
 import { PieceInElevation } from "./PieceInElevation";
-import { factorFor, floorUnder, type Profile, profileOf } from "./profile";
+import { between, factorFor, floorUnder, type Profile, profileOf } from "./profile";
 import { Reactions } from "./Reactions";
 import { FloorInElevation, GapsInElevation, StandsInElevation } from "./StandsInElevation";
 
@@ -58,13 +59,45 @@ function useProfile(scale: number): Profile {
   const layout = useEditor(layoutInView);
   const level = useEditor(levelInView);
   const factor = useRef(1);
-  return useMemo(() => {
-    const profile = profileOf(plan, step, level, layout.placements, (departure) =>
+  const profile = useMemo(() => {
+    const made = profileOf(plan, step, level, layout.placements, (departure) =>
       factorFor(departure, scale, factor.current),
     );
-    factor.current = profile.times;
-    return profile;
+    factor.current = made.times;
+    return made;
   }, [plan, step, level, layout, scale]);
+  const gesture = useEditor((state) => state.gesture !== null);
+  const entry = useEditor((state) => state.history.entries[state.history.at]?.id);
+  return useSettling(profile, gesture ? "gesture" : `entry ${entry}`);
+}
+
+/** A change that no hand makes on the drawing settles into place; one under the hand follows at once. */
+function useSettling(profile: Profile, cause: string): Profile {
+  const [moving, setMoving] = useState<Profile | null>(null);
+  const last = useRef({ profile, cause });
+  useLayoutEffect(() => {
+    const { profile: before, cause: was } = last.current;
+    last.current = { profile, cause };
+    const byHand = cause === "gesture" || was === "gesture";
+    if (byHand || cause === was || window.matchMedia("(prefers-reduced-motion: reduce)").matches) {
+      setMoving(null);
+      return;
+    }
+    setMoving(before);
+    const start = performance.now();
+    const draw = (now: number): void => {
+      const share = Math.min(1, Math.max(0, (now - start) / settleTime));
+      if (share === 1) {
+        setMoving(null);
+        return;
+      }
+      setMoving(between(before, profile, 1 - (1 - share) ** 3));
+      frame = requestAnimationFrame(draw);
+    };
+    let frame = requestAnimationFrame(draw);
+    return () => cancelAnimationFrame(frame);
+  }, [profile, cause]);
+  return moving ?? profile;
 }
 
 interface Common {
@@ -114,7 +147,7 @@ const ReactionNumbers = memo(function ReactionNumbers({ profile, map, look }: Co
   const level = useEditor(levelInView);
   const selected = useEditor(selectedStands);
   const verdicts = useEditorList<VerdictSoFar | null>((state) =>
-    standIdsInView(state).map((stand) => standVerdict(state, stand)),
+    standIdsInView(state).map((stand) => reactionVerdict(state, stand)),
   );
   return <Reactions level={level} verdicts={verdicts} profile={profile} selected={selected} map={map} look={look} />;
 });

@@ -92,7 +92,7 @@ function drawMasses(paper: Paper, plan: Plan, step: Step, profile: Profile, map:
       const y = (s: number): number => map.y(datumAt(profile, s) + mass.z);
       line(paper, [map.x(mass.from), y(mass.from)], [map.x(mass.to), y(mass.to)], {
         colour,
-        width: lineWeight.heavy,
+        width: lineWeight.thin,
         dash: there ? dash.centre : dash.absent,
       });
       continue;

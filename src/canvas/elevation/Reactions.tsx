@@ -48,7 +48,7 @@ export const Reactions = memo(function Reactions({
             : reaction === null
               ? "tips"
               : `${stand.estimated ? "≈ " : ""}${forceWords(reaction, look.display)}`;
-        const verdict = verdicts[index] ?? null;
+        const verdict = level !== null && reaction === null ? "fails" : (verdicts[index] ?? null);
         const sign = verdict === "fails" || verdict === "close" || verdict === "unknown" ? verdict : null;
         return {
           placement,
@@ -66,7 +66,7 @@ export const Reactions = memo(function Reactions({
         const foot = label.floor + sizes.clear + sizes.longest;
         const x = crisp(label.at);
         if (label.reaction !== null && label.reaction > 0) {
-          const length = Math.max(10, (label.reaction / most) * sizes.longest);
+          const length = Math.max(15, (label.reaction / most) * sizes.longest);
           const tip = foot - sizes.longest;
           line(paper, [x, tip + length], [x, tip + 6], { colour: drawing.reaction, width: lineWeight.heavy });
           arrowHead(paper, [x, tip], [0, -1], 10, drawing.reaction);

@@ -4,7 +4,7 @@ import { memo, useMemo } from "react";
 import type { Plan, Point, StandId } from "../../plan";
 import { lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
-import { type LabelWish, placeLabels } from "../labels";
+import { type Box, type LabelWish, placeLabels } from "../labels";
 import type { Look } from "../look";
 import { arrowHead, crisp, fill, hatch, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
 import { lengthWords } from "../words";
@@ -134,7 +134,7 @@ export const GapsInElevation = memo(function GapsInElevation({
   const draw = useMemo(() => {
     const notes = profile.stands.flatMap((stand) => noteOf(stand, sideOf(plan, stand.placement).half, map, look));
     const within = { left: 4, top: 4, right: map.size.width - 4, bottom: map.size.height };
-    const middles = placeLabels(notes, [], within);
+    const middles = placeLabels(notes, [floorBand(profile, map)], within);
     return (paper: Paper) => {
       notes.forEach((note, index) => {
         const at = middles[index] ?? note.places[0]!;
@@ -145,6 +145,12 @@ export const GapsInElevation = memo(function GapsInElevation({
   }, [plan, profile, map, look]);
   return <Sketch draw={draw} />;
 });
+
+/** The floor line with its hatching. */
+function floorBand(profile: Profile, map: ElevationMap): Box {
+  const ends = [map.y(profile.floor(map.toS(0))), map.y(profile.floor(map.toS(map.size.width)))];
+  return { left: 0, right: map.size.width, top: Math.min(...ends) - 1, bottom: Math.max(...ends) + 8 };
+}
 
 interface Note extends LabelWish {
   readonly s: number;

@@ -1,6 +1,6 @@
 /**
- * What the elevation draws: heights, with everything that departs from a straight line through the tops drawn so many
- * times as large, gaps, shims and the bend alike, so that what touches touches on the drawing too. Lengths in m.
+ * What the elevation draws: heights, with everything that departs from a straight line at the height of the tops drawn so
+ * many times as large, gaps, shims and the bend alike, so that what touches touches on the drawing too. Lengths in m.
  */
 
 import { pieceFrame, standFrame, toOuter } from "../../geometry";
@@ -85,7 +85,8 @@ export function profileOf(
     const touch = above + placement.height + standOf(plan, placement.stand).heightOffset + placement.shim;
     return { placement, answered, floor: above, contact: touch - undersideAt(plan, placement.s) };
   });
-  const reference = lineThrough(stands.filter(({ answered }) => bears(answered)).map(pointOf), stands.map(pointOf));
+  const bearing = stands.filter(({ answered }) => bears(answered));
+  const reference = referenceFor((bearing.length > 0 ? bearing : stands).map(pointOf), floor);
   const curves = (answer?.parts ?? []).map(({ curves }) => curves);
   const parts = partsOf(plan.piece, step).map(([from, to], index) => {
     const curve = curves[index] ?? null;
@@ -109,16 +110,24 @@ export function profileOf(
     stands: stands.map(({ placement, answered, floor: above, contact }) => {
       const lift = undersideAt(plan, placement.s);
       const part = drawnParts.find(({ from, to }) => placement.s >= from && placement.s <= to);
+      const underside = part === undefined ? null : heightOn(part.datum, placement.s) + lift;
+      const top = drawn(placement.s, contact) + lift;
       return {
         placement,
         floor: above,
-        top: drawn(placement.s, contact) + lift,
-        shim: placement.shim * times,
+        // What bears is pressed down as far as the piece goes.
+        top: underside !== null && bears(answered) ? Math.min(top, underside) : top,
+        shim: shimAsDrawn(placement, times),
         gap: answered?.gap === null || answered?.gap === undefined || answered.gap <= 0 ? null : answered.gap,
-        underside: part === undefined ? null : heightOn(part.datum, placement.s) + lift,
+        underside,
       };
     }),
   };
+}
+
+/** A shim is drawn as much larger as all departures; one that makes up a step of the underside, true to scale. */
+function shimAsDrawn({ shim, height }: Placement, times: number): number {
+  return shim * times <= height * 0.6 ? shim * times : shim;
 }
 
 const bears = (stand: StandLevel | null): boolean => stand?.reaction != null && stand.reaction > 0;
@@ -127,17 +136,25 @@ const pointOf = ({ placement, contact }: { readonly placement: Placement; readon
   contact,
 ];
 
-/** The straight line nearest to points (least squares); through the second list where the first has none. */
-function lineThrough(bearing: readonly Point[], all: readonly Point[]): Line {
-  const points = bearing.length > 0 ? bearing : all;
+/**
+ * The line that departures are drawn from: along the floor at the mean height of the points, so that stands of one height
+ * are drawn so; where that leaves too much to be drawn larger, the straight line nearest to the points (least squares).
+ */
+function referenceFor(points: readonly Point[], floor: (s: number) => number): Line {
   const count = points.length;
-  if (count === 0) return { at0: heightWithoutStands, rise: 0 };
+  if (count === 0) return { at0: heightWithoutStands, rise: floor(1) - floor(0) };
   const ms = points.reduce((sum, [s]) => sum + s, 0) / count;
   const mz = points.reduce((sum, [, z]) => sum + z, 0) / count;
+  const through = (rise: number): Line => ({ at0: mz - rise * ms, rise });
+  const alongFloor = through(floor(1) - floor(0));
+  const most = Math.max(...points.map(([s, z]) => Math.abs(z - on(alongFloor, s))));
   const spread = points.reduce((sum, [s]) => sum + (s - ms) ** 2, 0);
-  const rise = spread < 1e-9 ? 0 : points.reduce((sum, [s, z]) => sum + (s - ms) * (z - mz), 0) / spread;
-  return { at0: mz - rise * ms, rise };
+  if (most <= drawnAlongFloor || spread < 1e-9) return alongFloor;
+  return through(points.reduce((sum, [s, z]) => sum + (s - ms) * (z - mz), 0) / spread);
 }
+
+/** Departures from a line along the floor that are drawn as such, m; a piece that lies more askew is drawn askew. */
+const drawnAlongFloor = 0.015;
 
 /** Where a piece without stands is drawn, m over the floor. */
 const heightWithoutStands = 0.6;
@@ -152,10 +169,10 @@ export function heightOn(points: readonly Point[], s: number): number {
 }
 
 /** Round factors for what is drawn larger than it is. */
-const factors = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000] as const;
+const factors = [1, 2, 5, 10, 20, 50, 100, 200] as const;
 
 /** How tall the greatest departure may be drawn, px: a factor is kept while it stays between these. */
-const departureOnScreen = { least: 9, most: 34 } as const;
+const departureOnScreen = { least: 8, most: 30 } as const;
 
 /** The factor to draw with: the one before while it serves, so that the picture does not jump, else the best one. */
 export function factorFor(departure: number, scale: number, before: number): number {
@@ -201,5 +218,29 @@ export function sideOf(
         j * (spacing + placement.height * tangent(type.splay.across)),
       ),
     })),
+  };
+}
+
+/** The profile on its way from one to another, `share` from 0 to 1: what both have moves, what is new is there. */
+export function between(before: Profile, after: Profile, share: number): Profile {
+  const toward = (a: number, b: number): number => a + (b - a) * share;
+  return {
+    ...after,
+    parts: after.parts.map((part, index) => {
+      const was = before.parts[index]?.datum;
+      if (was === undefined) return part;
+      return { ...part, datum: part.datum.map(([s, z]): Point => [s, toward(heightOn(was, s), z)]) };
+    }),
+    stands: after.stands.map((stand) => {
+      const was = before.stands.find(({ placement }) => placement.stand === stand.placement.stand);
+      if (was === undefined) return stand;
+      return {
+        ...stand,
+        top: toward(was.top, stand.top),
+        shim: toward(was.shim, stand.shim),
+        underside:
+          was.underside === null || stand.underside === null ? stand.underside : toward(was.underside, stand.underside),
+      };
+    }),
   };
 }

@@ -136,7 +136,8 @@ function standNames(
     const upper = ring.filter(([, y]) => y < box.top + 1);
     const x = upper.reduce((sum, [px]) => sum + px, 0) / upper.length;
     const chosen = selected.includes(placement.stand);
-    const ink = chosen ? look.colours.accent : inkOf(look, verdicts[index] ?? null);
+    const verdict = verdicts[index] ?? null;
+    const ink = chosen ? look.colours.accent : inkOf(look, verdict === "unknown" ? null : verdict);
     return named(
       placement.stand,
       [

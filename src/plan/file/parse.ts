@@ -4,7 +4,8 @@
  * platform's parser: no key twice in one object, no number beyond the finite ones, no endless nesting.
  */
 
-import { found, type Issue, issue, quoted, shown } from "./refusal";
+import { quoted } from "../quote";
+import { found, type Issue, issue, shown } from "./refusal";
 import {
   type AnyShape,
   type Free,

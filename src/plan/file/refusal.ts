@@ -1,5 +1,7 @@
 /** Why a plan file is refused: where, and one sentence that says what is wrong and what would be right. */
 
+import { longestQuote, quoted } from "../quote";
+
 export interface Refusal {
   readonly ok: false;
   /** The key at fault, such as `piece.masses[2].mass`; empty for the file as a whole. */
@@ -25,9 +27,6 @@ export function refusal({ path, message }: Issue): Refusal {
   return { ok: false, path: pathText(path), message };
 }
 
-/** Longest stretch of a file's own text that a refusal repeats, in characters. */
-const longestQuote = 60;
-
 const plainKey = /^[\w$-]+$/;
 
 function pathText(path: readonly (string | number)[]): string {
@@ -38,16 +37,6 @@ function pathText(path: readonly (string | number)[]): string {
     else text += text === "" ? key : `.${key}`;
   }
   return text;
-}
-
-/** Text from the file, cut where it is long. */
-export function cut(text: string): string {
-  return text.length > longestQuote ? `${text.slice(0, longestQuote)}…` : text;
-}
-
-/** Text from the file in quotation marks, on one line, cut where it is long. */
-export function quoted(text: string): string {
-  return JSON.stringify(cut(text));
 }
 
 /** A value in a few words. */

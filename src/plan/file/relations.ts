@@ -2,8 +2,9 @@
 
 import type { LayoutDocument, PlanDocument, StepDocument } from "../document";
 import { pieceLength } from "../lookup";
+import { quoted } from "../quote";
 import type { MassId } from "../types";
-import { found, type Issue, issue, quoted } from "./refusal";
+import { found, type Issue, issue } from "./refusal";
 import {
   endKeys,
   type Path,

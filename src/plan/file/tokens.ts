@@ -1,6 +1,7 @@
 /** The smallest pieces of JSON text (RFC 8259): blanks, marks, strings, numbers and words, from left to right. */
 
-import { cut, found, type Issue, issue, quoted } from "./refusal";
+import { cut, quoted } from "../quote";
+import { found, type Issue, issue } from "./refusal";
 import type { Scalar } from "./shape";
 
 const code = {

@@ -1,5 +1,6 @@
 /** Quantities as people write them, read as SI. */
 
+import { cut, quoted } from "../quote";
 import type { Display } from "../types";
 import { kinds, type QuantityKind, shownIn, type Unit, unitCalled, unitNames } from "./units";
 
@@ -52,16 +53,19 @@ export function parseQuantity(text: string, kind: QuantityKind, display: Display
   const unit = unitText !== "" ? named(unitText, kind, display) : shown === "in" ? unitCalled(shown, kind) : shown;
   if (unit === "ft-in") {
     if (value === 0) return { ok: true, value: 0 };
-    return refused("which-unit", `"${digits}" could be feet or inches; right would be ${digits}' or ${digits}".`);
+    return refused(
+      "which-unit",
+      `${quoted(digits)} could be feet or inches; right would be ${cut(digits)}' or ${cut(digits)}".`,
+    );
   }
   if (unit === "ton") {
     const words = "short tons (2,000 lb), long tons (2,240 lb) or tonnes (1000 kg)";
-    return refused("which-unit", `"${plain}" could be ${words}; right would be short ton, long ton or t.`);
+    return refused("which-unit", `${quoted(plain)} could be ${words}; right would be short ton, long ton or t.`);
   }
   if (unit === undefined) {
     const known = unitNames(kind).join(", ");
     const right = known === "" ? "a number alone" : known;
-    return refused("unknown-unit", `"${unitText}" is no unit of ${kinds[kind].name}; right would be ${right}.`);
+    return refused("unknown-unit", `${quoted(unitText)} is no unit of ${kinds[kind].name}; right would be ${right}.`);
   }
   if (oneComma.test(digits) && !unit.customary && display.units !== "us") {
     const [thousands, point] = [digits.replace(",", ""), digits.replace(",", ".")];
@@ -77,7 +81,7 @@ function refused(error: QuantityError, message: string): ParsedQuantity {
 function notANumber(text: string): ParsedQuantity {
   return refused(
     "no-number",
-    `${JSON.stringify(text.trim())} is no number with a unit; right would be 12' 6-1/2", 3.2 m or 2,500 lb.`,
+    `${quoted(text.trim())} is no number with a unit; right would be 12' 6-1/2", 3.2 m or 2,500 lb.`,
   );
 }
 

@@ -120,4 +120,12 @@ describe("what is asked or refused", () => {
     expect(read.message).toContain(words);
     expect(read.message).toMatch(/^[^\n]+; right would be [^\n]+\.$/);
   });
+
+  it("in few words, however much is written, and at once", () => {
+    for (const text of ["1".repeat(1e5), "1,".repeat(5e4), "1 111 ".repeat(2e4), "1'".repeat(5e4), "1/".repeat(5e4)]) {
+      const read = parseQuantity(text, "length", us);
+      expect(read.ok).toBe(false);
+      if (!read.ok) expect(read.message.length).toBeLessThan(300);
+    }
+  });
 });

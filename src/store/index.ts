@@ -3,6 +3,8 @@ export { type Changes, changed, freeId, kept, mapped, reordered, withItem } from
 export { type EditArguments, type EditId, edits, type StandMove } from "./commands";
 export { type Action, actionFor, actions, nudgeOf, walkEnds } from "./commands/actions";
 export { type KeyPress, keyName } from "./commands/keymap";
+export type { Keeping } from "./commands/outline";
+export * from "./drawing";
 export { createEditor, type Editor, type EditorOptions } from "./editor";
 export type { Change, Gesture } from "./gesture";
 export { canRedo, canUndo, type History, type HistoryEntry } from "./history";

@@ -4,9 +4,10 @@ import type { Edit } from "./command";
 import { pieceEdits } from "./piece";
 import { planEdits } from "./plan";
 import { registerEdits } from "./register";
+import { shapeEdits } from "./shapes";
 import { standEdits } from "./stands";
 
-export const edits = { ...standEdits, ...registerEdits, ...pieceEdits, ...planEdits };
+export const edits = { ...standEdits, ...registerEdits, ...pieceEdits, ...planEdits, ...shapeEdits };
 
 export type EditId = keyof typeof edits;
 export type EditArguments<Id extends EditId> = (typeof edits)[Id] extends Edit<infer Arguments> ? Arguments : never;

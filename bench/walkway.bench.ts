@@ -3,12 +3,10 @@
  * the number of stands, of obstacles and of outline points. Medians, ms. Prints a table and writes reports/walkway.json.
  */
 
-import { execSync } from "node:child_process";
-import { mkdirSync, writeFileSync } from "node:fs";
-import { cpus } from "node:os";
 import { floorOf } from "../src/floor";
 import type { Plan, Point, Polygon } from "../src/plan";
 import { aFrame, planWith } from "../tests/floor/plans";
+import { exponent, median, writeReport } from "./measure";
 
 interface Size {
   readonly stands: number;
@@ -55,19 +53,6 @@ function planOf({ stands, obstacles, outlinePoints }: Size) {
   });
 }
 
-/** Median of repeated runs after as many to warm up, ms. */
-function median(run: () => unknown, budget = 400): number {
-  const times: number[] = [];
-  const end = performance.now() + budget;
-  while (times.length < 10 || performance.now() < end) {
-    const start = performance.now();
-    run();
-    times.push(performance.now() - start);
-  }
-  const warm = times.slice(times.length >> 1).sort((a, b) => a - b);
-  return warm[warm.length >> 1]!;
-}
-
 /** Many of the same walkway, so that one can be told from the rest of the floor. */
 const copies = 20;
 
@@ -82,14 +67,6 @@ function measure(size: Size) {
   const walkway = (median(() => floorOf(many, layout)) - median(() => floorOf(none, layout))) / copies;
   const [answer] = floorOf(plan, layout).walkways;
   return { ...size, floor: median(() => floorOf(plan, layout)), walkway, clearWidth: answer!.clearWidth };
-}
-
-/** Slope of log time over log size, by least squares over the upper half, where set-up no longer counts. */
-function exponent(points: readonly (readonly [number, number])[]): number {
-  const logs = points.slice(points.length >> 1).map(([size, time]) => [Math.log(size), Math.log(time)] as const);
-  const [mx, my] = [0, 1].map((k) => logs.reduce((sum, log) => sum + log[k]!, 0) / logs.length) as [number, number];
-  const above = logs.reduce((sum, [x, y]) => sum + (x - mx) * (y - my), 0);
-  return above / logs.reduce((sum, [x]) => sum + (x - mx) ** 2, 0);
 }
 
 const series = {
@@ -113,7 +90,4 @@ for (const [what, rows] of Object.entries(series) as [
     );
 }
 
-mkdirSync("reports", { recursive: true });
-const commit = execSync("git rev-parse --short HEAD").toString().trim();
-const machine = `${cpus()[0]?.model ?? "unknown"}, ${cpus().length} cores, Node ${process.version}`;
-writeFileSync("reports/walkway.json", `${JSON.stringify({ commit, machine, typical: one, series }, null, 2)}\n`);
+writeReport("walkway", { typical: one, series });

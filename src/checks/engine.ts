@@ -121,7 +121,7 @@ export const strengthPart: (plan: Plan, step: Step) => Part<StepStrength | null>
     const { sagLimit, allowableStressFactor } = criteriaOf(plan);
     return [...boundsKeys(plan, step), setDownFactorOf(plan, step), sagLimit, allowableStressFactor];
   },
-  (plan, step) => known(strengthOf(plan, step, knownValue(boundsPart(plan, step)))),
+  (plan, step) => known(strengthOf(plan, step, knownValue(levelPart(plan, step)), knownValue(boundsPart(plan, step)))),
 );
 
 /** Stresses of the slab under the feet of a step; null without a slab, and where there are no greatest reactions. */

@@ -12,7 +12,6 @@ import {
   sag,
   sectionsOf,
   shear,
-  solveStep,
   topPressure,
   type WebForce,
   type Witness,
@@ -23,14 +22,19 @@ import {
 import type { StepBounds, StepStrength } from "./parts";
 
 /** null where the step has no greatest reactions. */
-export function strengthOf(plan: Plan, step: Step, bounds: StepBounds | null): StepStrength | null {
+export function strengthOf(
+  plan: Plan,
+  step: Step,
+  level: StepLevel | null,
+  bounds: StepBounds | null,
+): StepStrength | null {
   const ranges = bounds?.stands?.flatMap(({ over }) => (over === null ? [] : [over])) ?? [];
   const { placements } = layoutOf(plan, step);
-  if (bounds === null || bounds.stands === null || ranges.length < placements.length) return null;
+  if (level === null || bounds === null || bounds.stands === null || ranges.length < placements.length) return null;
   const model = assembleStep(plan, step);
   const at = (witness: Witness): StepLevel => levelAt(perturb(model, plan, witness), plan.piece.masses);
   const heaviest = ranges.map(({ mostAt }) => at(mostAt));
-  const levels = [solveStep(plan, step), ...heaviest, ...ranges.map(({ leastAt }) => at(leastAt))];
+  const levels = [level, ...heaviest, ...ranges.map(({ leastAt }) => at(leastAt))];
   const sections = sectionsOf(plan.piece);
   const factor = setDownFactorOf(plan, step);
   const { sagLimit, ...criteria } = criteriaOf(plan);

@@ -99,6 +99,16 @@ export class ContactProblem {
     this.sweeps = 0;
   }
 
+  /**
+   * Moves the resultant by a hair, in fractions of the part's length, and back with the opposite sign: a load exactly on
+   * the line of two contacts leaves a motion that nothing decides.
+   */
+  nudge(alongS: number, alongT: number): void {
+    const right = effectSize * this.chain.nodes.length;
+    this.effects[right + 1]! -= alongS * this.resultant[0]!;
+    this.effects[right + 2]! -= alongT * this.resultant[0]!;
+  }
+
   /** M12, M13 for the contacts that bear now. */
   factor(): void {
     this.sweep.factor(this.stiffness, this.bearing);

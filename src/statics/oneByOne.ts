@@ -11,45 +11,63 @@ import type { ContactProblem } from "./contactProblem";
 /** Sets tried for each contact before the best so far is taken; one or two are usual. */
 const setsPerContact = 20;
 
-/**
- * A pull under this × W is none (no unit): where the load lies on the line of two contacts, a third one that carries
- * nothing must be able to stay.
- */
-const asNone = 1e-11;
+/** Sweeps for each set: the later ones mend what the first lacks in digits. */
+const sweepsPerSet = 3;
 
-/** Starts from three contacts that enclose the resultant. False where rounding keeps it from ending: the forces hold still. */
+/** In fractions of the part's length, well under the distance at which a part is called unstable. */
+const hair = [1.7e-10, 2.5e-10] as const;
+
+/**
+ * Leaves the bearing contacts of the answer set, with forces as good as rounding lets them be; `newton` takes it from
+ * there. Starts from three contacts that enclose the resultant. False where the sets ran out.
+ */
 export function oneByOne(problem: ContactProblem): boolean {
-  const { bearing, force, growth } = problem;
-  const slack = asNone * problem.resultant[0]!;
   startOnThree(problem);
+  problem.nudge(...hair);
+  const found = findContacts(problem);
+  problem.nudge(-hair[0], -hair[1]);
+  return found;
+}
+
+function findContacts(problem: ContactProblem): boolean {
+  const { bearing, force } = problem;
+  const before = new Float64Array(force.length);
   problem.unbalance();
   for (let set = 0; set < setsPerContact * force.length; set++) {
+    before.set(force);
     problem.factor();
-    problem.increment();
-    let step = 1;
-    let blocking = -1;
-    for (let j = 0; j < force.length; j++) {
-      if (bearing[j] === 0 || force[j]! + growth[j]! >= -slack) continue;
-      const reach = force[j]! / -growth[j]!;
-      if (reach < step || blocking < 0) {
-        step = Math.min(step, reach);
-        blocking = j;
-      }
+    for (let sweep = 0; sweep < sweepsPerSet; sweep++) {
+      problem.increment();
+      problem.go(1);
     }
-    problem.go(step);
+    const blocking = firstToPull(problem, before);
+    const next = blocking < 0 ? deepest(problem) : -1;
     if (blocking >= 0) {
-      bearing[blocking] = 0;
+      // Back to where it has just let go; the others are in balance and press all the way.
+      const step = before[blocking]! / (before[blocking]! - force[blocking]!);
+      for (let j = 0; j < force.length; j++) force[j] = before[j]! + step * (force[j]! - before[j]!);
       force[blocking] = 0;
-      continue;
-    }
-    // The same set once more: what the first solution of it lacked in digits.
-    problem.increment();
-    problem.go(1);
-    const next = deepest(problem);
-    if (next < 0) return true;
-    bearing[next] = 1;
+      bearing[blocking] = 0;
+      problem.unbalance();
+    } else if (next >= 0) bearing[next] = 1;
+    else return true;
   }
   return false;
+}
+
+/** Of the bearing contacts that would pull the one that lets go first on the way from the forces before; −1 if none would. */
+function firstToPull({ bearing, force }: ContactProblem, before: Float64Array): number {
+  let least = Infinity;
+  let found = -1;
+  for (let j = 0; j < force.length; j++) {
+    if (bearing[j] === 0 || force[j]! >= 0) continue;
+    const step = before[j]! / (before[j]! - force[j]!);
+    if (step < least) {
+      least = step;
+      found = j;
+    }
+  }
+  return found;
 }
 
 /** Of the contacts that do not bear the one pressed most against its law; −1 if all obey it. */

@@ -63,7 +63,12 @@ export class PartSolver {
     return solved ? "solved" : "rough";
   }
 
+  /** False where rounding keeps Newton's steps from ending: then the forces are those found contact by contact. */
   private settle(): boolean {
-    return newton(this.problem, this.search) || oneByOne(this.problem);
+    const { problem, search } = this;
+    if (newton(problem, search)) return true;
+    if (oneByOne(problem) && newton(problem, search)) return true;
+    oneByOne(problem);
+    return false;
   }
 }

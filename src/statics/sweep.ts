@@ -17,6 +17,9 @@ import type { Chain } from "./chain";
  */
 const nothing = 1e-11;
 
+/** Squares of smaller numbers lose digits, N^½/m^½: sections 1e-140 m apart are at one place. */
+const underflow = 1e-140;
+
 export class Sweep {
   /** Increments of the motions (v, l·ψ, l·θ) of every node, m. */
   readonly motions: Float64Array;
@@ -91,8 +94,9 @@ export class Sweep {
         r12 *= c1;
         r13 = c1 * r13 + s1 * root * middle;
         const d22 = Math.sqrt(r22 * r22 + row2 * row2);
-        const c2 = d22 > 0 ? r22 / d22 : 1;
-        const s2 = d22 > 0 ? row2 / d22 : 0;
+        const turns = d22 > underflow;
+        const c2 = turns ? r22 / d22 : 1;
+        const s2 = turns ? row2 / d22 : 0;
         const rest = c2 * row3 - s2 * r23;
         r22 = d22;
         r23 = c2 * r23 + s2 * row3;

@@ -15,6 +15,11 @@ function lattice(from: number, to: number, step: number): fc.Arbitrary<number> {
     .map((count) => Number((count * step).toPrecision(12)));
 }
 
+/** One in `chances` has it, the others null. */
+function sometimes<Value>(arbitrary: fc.Arbitrary<Value>, chances: number): fc.Arbitrary<Value | null> {
+  return fc.oneof({ weight: chances - 1, arbitrary: fc.constant(null) }, { weight: 1, arbitrary });
+}
+
 const somewhere = (from: number, to: number) =>
   fc.oneof(lattice(from, to, (to - from) / 8), fc.double({ min: from, max: to, noNaN: true }));
 
@@ -27,8 +32,8 @@ const rigidOrElastic = (length: number) =>
         .record({
           joints: fc.uniqueArray(lattice(length / 8, (7 * length) / 8, length / 8), { maxLength: 3 }),
           EI: fc.array(decades(5, 10), { minLength: 4, maxLength: 4 }),
-          kGA: fc.array(fc.option(decades(6, 10)), { minLength: 4, maxLength: 4 }),
-          GJ: fc.array(fc.option(decades(3, 9)), { minLength: 4, maxLength: 4 }),
+          kGA: fc.array(fc.option(decades(6, 10), { freq: 2 }), { minLength: 4, maxLength: 4 }),
+          GJ: fc.array(fc.option(decades(3, 9), { freq: 2 }), { minLength: 4, maxLength: 4 }),
         })
         .map(({ joints, EI, kGA, GJ }) => {
           const ends = [0, ...joints.sort((a, b) => a - b), length];
@@ -82,7 +87,7 @@ const standAt = (length: number, width: number) =>
       { weight: 6, arbitrary: somewhere(width / 2, 1.5 * width) },
       { weight: 1, arbitrary: decades(-4, -1) },
     ),
-    stiffness: fc.option(decades(5, 10), { freq: 6 }),
+    stiffness: fc.option(decades(5, 10), { freq: 8 }),
     error: fc.oneof(
       { weight: 2, arbitrary: fc.constant(0) },
       { weight: 2, arbitrary: fc.double({ min: -0.004, max: 0.004, noNaN: true }) },
@@ -100,12 +105,9 @@ export const planArbitrary: fc.Arbitrary<Plan> = size.chain(({ length, width }) 
       masses: fc.array(massAt(length, width), { minLength: 1, maxLength: 6 }),
       stands: fc.array(standAt(length, width), { minLength: 2, maxLength: 7 }),
       spread: fc.oneof({ weight: 3, arbitrary: fc.constant(true) }, { weight: 1, arbitrary: fc.constant(false) }),
-      joint: fc.option(lattice(length / 4, (3 * length) / 4, length / 4), { freq: 8, nil: null }),
-      step: fc.option(fc.record({ at: somewhere(0, length), z: fc.double({ min: -0.02, max: 0.02, noNaN: true }) }), {
-        freq: 6,
-        nil: null,
-      }),
-      keepOff: fc.option(fc.tuple(somewhere(0, length), decades(-1, 0)), { freq: 6, nil: null }),
+      joint: sometimes(lattice(length / 4, (3 * length) / 4, length / 4), 6),
+      step: sometimes(fc.record({ at: somewhere(0, length), z: fc.double({ min: -0.02, max: 0.02, noNaN: true }) }), 4),
+      keepOff: sometimes(fc.tuple(somewhere(0, length), decades(-1, 0)), 6),
       slope: fc.oneof(
         { weight: 4, arbitrary: fc.constant([0, 0] as const) },
         { weight: 1, arbitrary: fc.tuple(somewhere(-0.02, 0.02), somewhere(-0.02, 0.02)) },

@@ -1,19 +1,21 @@
 /** The page: header, the two drawings, and the panels beside or below them. */
 
-import { ActionIcon, MantineProvider } from "@mantine/core";
+import { MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { Drawings } from "../canvas";
-import { LiveRegion, MendSearchContext, NewPlanDialog, SidePanel, StepStrip } from "../panels";
-import { shown, useEditor } from "../store";
-import { cssVariablesResolver, DisplayUnits, Icon, theme } from "../ui";
+import { CommandsDialog, LiveRegion, MendSearchContext, NewPlanDialog, SidePanel, StepStrip } from "../panels";
+import { actions, shown, theEditor, useEditor } from "../store";
+import { cssVariablesResolver, DisplayUnits, type IconName, theme } from "../ui";
 import { startSearches } from "../worker";
 import styles from "./app.module.css";
+import { usePageCommands } from "./commands";
 import { useDrop } from "./drop";
 import { Header } from "./Header";
 import { Hints } from "./Hints";
 import { useKeys } from "./keys";
 import { NoticeLine } from "./NoticeLine";
 import type { Session } from "./session";
+import { Tool } from "./Tool";
 import { themeManager } from "./theme";
 
 /** Searches in the background; their worker starts with the first. */
@@ -31,7 +33,9 @@ export function App({ session }: { readonly session: Session }) {
       {...(wished === "auto" ? {} : { forceColorScheme: wished })}
     >
       <DisplayUnits display={display}>
-        <Page session={session} />
+        <MendSearchContext value={session.mends}>
+          <Page session={session} />
+        </MendSearchContext>
       </DisplayUnits>
     </MantineProvider>
   );
@@ -40,31 +44,39 @@ export function App({ session }: { readonly session: Session }) {
 function Page({ session }: { readonly session: Session }) {
   const [creating, setCreating] = useState(false);
   const [large, setLarge] = useState(false);
+  const [listing, setListing] = useState(false);
   const units = useEditor((state) => state.document.display?.units ?? "metric");
   const title = useEditor((state) => state.document.title);
-  const keys = useKeys(session);
+  const commands = usePageCommands(
+    session,
+    () => setCreating(true),
+    () => setListing(true),
+  );
+  const keys = useKeys(session.editor, commands);
   const dropping = useDrop(session);
   useEffect(() => {
     document.title = title === "" ? "Trestleboard" : `${title} – Trestleboard`;
   }, [title]);
   return (
     <div className={styles.page} data-dropping={dropping}>
-      <Header session={session} create={() => setCreating(true)} />
+      <Header commands={commands} />
       <NoticeLine />
       <main className={styles.main} data-large={large}>
         <section className={styles.drawings} aria-label="Drawings">
           <div className={styles.strip}>
             <StepStrip />
-            <ActionIcon
-              className={styles.enlarge}
-              variant="subtle"
-              size={44}
-              aria-label={large ? "Smaller drawings, lists below" : "Larger drawings"}
-              aria-pressed={large}
-              onClick={() => setLarge(!large)}
-            >
-              <Icon name={large ? "up" : "down"} />
-            </ActionIcon>
+            <div className={styles.tools} role="toolbar" aria-label="View of the drawings">
+              {viewTools.map(({ id, icon }) => (
+                <ViewTool key={id} id={id} icon={icon} />
+              ))}
+              <Tool
+                className={styles.enlarge}
+                icon={large ? "up" : "down"}
+                label={large ? "Smaller drawings, lists below" : "Larger drawings"}
+                pressed={large}
+                onClick={() => setLarge(!large)}
+              />
+            </div>
           </div>
           {/* The drawings take keys as one thing; what is drawn has its twin in the table of stands. */}
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys */}
@@ -78,6 +90,7 @@ function Page({ session }: { readonly session: Session }) {
         </MendSearchContext>
       </main>
       <LiveRegion />
+      <CommandsDialog opened={listing} onClose={() => setListing(false)} more={commands} />
       <NewPlanDialog
         opened={creating}
         units={units}
@@ -89,6 +102,24 @@ function Page({ session }: { readonly session: Session }) {
       />
     </div>
   );
+}
+
+const viewTools = [
+  { id: "view.out", icon: "zoomOut" },
+  { id: "view.fit", icon: "fit" },
+  { id: "view.in", icon: "zoomIn" },
+] as const satisfies readonly ViewToolProps[];
+
+interface ViewToolProps {
+  readonly id: string;
+  readonly icon: IconName;
+}
+
+/** A button for one of the table's actions on the view. */
+function ViewTool({ id, icon }: ViewToolProps) {
+  const action = actions.find((one) => one.id === id);
+  if (action === undefined) throw new Error(`no action ${id}`);
+  return <Tool icon={icon} label={action.label} onClick={() => action.run(theEditor())} />;
 }
 
 const drawingHint =

@@ -1,18 +1,18 @@
 /** The header: what the plan is called, going back and forward, files, units, theme. */
 
-import { ActionIcon, Menu, Tooltip, useComputedColorScheme } from "@mantine/core";
+import { ActionIcon, Menu, useComputedColorScheme } from "@mantine/core";
 import { UnitsMenu } from "../panels";
 import { mayRedo, mayUndo, theEditor, useEditor } from "../store";
-import { Icon, type IconName } from "../ui";
+import { Icon } from "../ui";
 import styles from "./app.module.css";
-import type { Session } from "./session";
+import type { PageCommand } from "./commands";
+import { Tool } from "./Tool";
 
 interface HeaderProps {
-  readonly session: Session;
-  readonly create: () => void;
+  readonly commands: readonly PageCommand[];
 }
 
-export function Header({ session, create }: HeaderProps) {
+export function Header({ commands }: HeaderProps) {
   const title = useEditor((state) => state.document.title);
   return (
     <header className={styles.header}>
@@ -22,13 +22,8 @@ export function Header({ session, create }: HeaderProps) {
       <SavedMark />
       <div className={styles.tools} role="toolbar" aria-label="Plan">
         <HistoryButtons />
-        <span className={styles.divider} />
-        <Tool icon="fit" label="Show all" onClick={() => theEditor().look({ camera: null })} />
-        <span className={styles.wide}>
-          <UnitsMenu />
-        </span>
-        <ThemeButton />
-        <PlanMenu session={session} create={create} />
+        <UnitsMenu />
+        <PlanMenu commands={commands} />
       </div>
     </header>
   );
@@ -47,19 +42,7 @@ function HistoryButtons() {
   );
 }
 
-function ThemeButton() {
-  const scheme = useComputedColorScheme("light");
-  const other = scheme === "dark" ? "light" : "dark";
-  return (
-    <Tool
-      icon={scheme === "dark" ? "sun" : "moon"}
-      label={other === "dark" ? "Dark theme" : "Light theme"}
-      onClick={() => theEditor().look({ theme: other })}
-    />
-  );
-}
-
-function PlanMenu({ session, create }: HeaderProps) {
+function PlanMenu({ commands }: HeaderProps) {
   return (
     <Menu position="bottom-end" withinPortal>
       <Menu.Target>
@@ -68,17 +51,28 @@ function PlanMenu({ session, create }: HeaderProps) {
         </ActionIcon>
       </Menu.Target>
       <Menu.Dropdown>
-        <Menu.Item leftSection={<Icon name="add" />} onClick={create}>
-          My piece: a new plan
-        </Menu.Item>
-        <Menu.Item leftSection={<Icon name="open" />} onClick={() => void session.openFile()}>
-          Open a plan file
-        </Menu.Item>
-        <Menu.Item leftSection={<Icon name="save" />} onClick={() => void session.saveFile()}>
-          Save to a plan file
-        </Menu.Item>
+        {commands.map(({ id, icon, label, enabled, run }) => (
+          <Menu.Item key={id} leftSection={<Icon name={icon} />} disabled={!enabled} onClick={run}>
+            {label}
+          </Menu.Item>
+        ))}
+        <Menu.Divider />
+        <ThemeItem />
       </Menu.Dropdown>
     </Menu>
+  );
+}
+
+function ThemeItem() {
+  const scheme = useComputedColorScheme("light");
+  const other = scheme === "dark" ? "light" : "dark";
+  return (
+    <Menu.Item
+      leftSection={<Icon name={other === "dark" ? "moon" : "sun"} />}
+      onClick={() => theEditor().look({ theme: other })}
+    >
+      {other === "dark" ? "Dark theme" : "Light theme"}
+    </Menu.Item>
   );
 }
 
@@ -91,22 +85,5 @@ function SavedMark() {
       {text}
       {file === null ? "" : ` · ${file}`}
     </span>
-  );
-}
-
-interface ToolProps {
-  readonly icon: IconName;
-  readonly label: string;
-  readonly disabled?: boolean;
-  readonly onClick: () => void;
-}
-
-function Tool({ icon, label, disabled = false, onClick }: ToolProps) {
-  return (
-    <Tooltip label={label} openDelay={500} withinPortal>
-      <ActionIcon variant="subtle" size={36} aria-label={label} disabled={disabled} onClick={onClick}>
-        <Icon name={icon} />
-      </ActionIcon>
-    </Tooltip>
   );
 }

@@ -1,8 +1,8 @@
 /** Keys: on the page, and with the drawings in focus. What they mean is in the store's table of actions. */
 
 import { type RefObject, useEffect, useRef } from "react";
+import type { Command } from "../panels";
 import { actionFor, type Editor, keyName, walkEnds } from "../store";
-import type { Session } from "./session";
 
 /** True where the key belongs to a field that is being typed in. */
 function isTyping(target: EventTarget | null): boolean {
@@ -24,20 +24,20 @@ function pressed(editor: Editor, event: KeyboardEvent, inDrawings: boolean): boo
 }
 
 /** Listens for keys; the reference goes to the element that holds the drawings. */
-export function useKeys(session: Session): RefObject<HTMLDivElement | null> {
+export function useKeys(editor: Editor, commands: readonly Command[]): RefObject<HTMLDivElement | null> {
   const drawings = useRef<HTMLDivElement | null>(null);
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (event.defaultPrevented || isTyping(event.target)) return;
       const inDrawings = event.target instanceof Node && drawings.current?.contains(event.target) === true;
       const name = keyName(event);
-      if (name === "Mod+S" || name === "Mod+O") {
-        event.preventDefault();
-        void (name === "Mod+S" ? session.saveFile() : session.openFile());
-      } else if (pressed(session.editor, event, inDrawings)) event.preventDefault();
+      const command = commands.find(({ keys, enabled }) => enabled && keys.includes(name));
+      if (command !== undefined) command.run();
+      else if (!pressed(editor, event, inDrawings)) return;
+      event.preventDefault();
     };
     window.addEventListener("keydown", onKey);
     return () => window.removeEventListener("keydown", onKey);
-  }, [session]);
+  }, [editor, commands]);
   return drawings;
 }

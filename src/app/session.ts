@@ -2,6 +2,7 @@
 
 import { oncePerFrame } from "../canvas";
 import { linesOf, reportOf } from "../checks";
+import type { MendSearch } from "../panels";
 import { type PlanDocument, read, write } from "../plan";
 import {
   createAutosave,
@@ -16,9 +17,11 @@ import {
 } from "../storage";
 import { createEditor, type Editor } from "../store";
 import { type EngineClient, startEngine } from "../worker";
+import { mendSearch } from "./mending";
 
 export interface Session {
   readonly editor: Editor;
+  readonly mends: MendSearch;
   /** The example that is shown at the first visit; null where something was kept from one before. */
   readonly example: PlanDocument | null;
   /** Asks for a file and opens it. */
@@ -89,6 +92,7 @@ export async function startSession(first: PlanDocument): Promise<Session> {
 
   return {
     editor,
+    mends: mendSearch(editor, engine),
     example: kept === null ? first : null,
     openBytes,
     openFile: async () => {

@@ -42,20 +42,21 @@ describe("profile", () => {
     expect(second!.top).toBeCloseTo(line + (20 * 2 * 0.01) / 3, 9);
     expect(third!.top).toBeCloseTo(first!.top, 9);
     expect(second!.shim).toBeCloseTo(0.2, 12);
-    // A shim that would be drawn taller than most of its stand is drawn true to scale.
-    expect(profileOf(plan, plan.steps[0]!, null, plan.layouts[0]!.placements, () => 100).stands[1]!.shim).toBe(0.01);
+    // No shim is drawn taller than 0.6 of its stand.
+    const hundred = profileOf(plan, plan.steps[0]!, null, plan.layouts[0]!.placements, () => 100);
+    expect(hundred.stands[1]!.shim).toBeCloseTo(0.6 * 0.762, 12);
     // Under the shim the stand is as high as its neighbours: drawn so too.
     expect(second!.top - second!.shim).toBeCloseTo(first!.top, 9);
   });
 
   test("the factor stays while it serves and is round", () => {
-    expect(factorFor(0.003, 80, 1)).toBe(100);
-    expect(factorFor(0.0031, 80, 100)).toBe(100);
-    expect(factorFor(0.0009, 80, 100)).toBe(200);
-    expect(factorFor(0.02, 80, 100)).toBe(10);
-    expect(factorFor(0, 80, 1)).toBe(1);
+    expect(factorFor(0.003, 80, 0.762, 1)).toBe(100);
+    expect(factorFor(0.0031, 80, 0.762, 100)).toBe(100);
+    expect(factorFor(0.0009, 80, 0.762, 100)).toBe(200);
+    expect(factorFor(0.02, 80, 0.762, 100)).toBe(10);
+    expect(factorFor(0, 80, 0.762, 1)).toBe(1);
     for (const departure of [1e-7, 1e-5, 1e-3, 0.1, 5]) {
-      const factor = factorFor(departure, 80, 1);
+      const factor = factorFor(departure, 80, 0.762, 1);
       expect(factor * departure * 80 <= 30 || factor === 1).toBe(true);
     }
   });

@@ -60,8 +60,9 @@ function useProfile(scale: number): Profile {
   const level = useEditor(levelInView);
   const factor = useRef(1);
   const profile = useMemo(() => {
+    const height = Math.max(0, ...layout.placements.map((placement) => placement.height));
     const made = profileOf(plan, step, level, layout.placements, (departure) =>
-      factorFor(departure, scale, factor.current),
+      factorFor(departure, scale, height, factor.current),
     );
     factor.current = made.times;
     return made;

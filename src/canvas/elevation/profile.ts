@@ -125,10 +125,16 @@ export function profileOf(
   };
 }
 
-/** A shim is drawn as much larger as all departures; one that makes up a step of the underside, true to scale. */
+/**
+ * A shim is drawn as much larger as all departures, though not taller than most of its stand; a packing that makes up a
+ * step of the underside is drawn true to scale.
+ */
 function shimAsDrawn({ shim, height }: Placement, times: number): number {
-  return shim * times <= height * 0.6 ? shim * times : shim;
+  return shim > thickestShim ? shim : Math.min(shim * times, height * 0.6);
 }
+
+/** What is thicker is a packing and no shim, m. */
+const thickestShim = 0.012;
 
 const bears = (stand: StandLevel | null): boolean => stand?.reaction != null && stand.reaction > 0;
 const pointOf = ({ placement, contact }: { readonly placement: Placement; readonly contact: number }): Point => [
@@ -171,19 +177,22 @@ export function heightOn(points: readonly Point[], s: number): number {
 /** Round factors for what is drawn larger than it is. */
 const factors = [1, 2, 5, 10, 20, 50, 100, 200] as const;
 
-/** How tall the greatest departure may be drawn, px: a factor is kept while it stays between these. */
-const departureOnScreen = { least: 8, most: 30 } as const;
+/** How tall the greatest departure may be drawn: px at most, and of the height of the stands. */
+const departureOnScreen = { most: 30, least: 8, ofHeight: 0.5 } as const;
 
-/** The factor to draw with: the one before while it serves, so that the picture does not jump, else the best one. */
-export function factorFor(departure: number, scale: number, before: number): number {
+/**
+ * The factor to draw a departure (m) with, at a scale (px a metre), over stands so high (m): the one before while it
+ * serves, so that the picture does not jump, else the best one.
+ */
+export function factorFor(departure: number, scale: number, height: number, before: number): number {
   const pixels = departure * scale;
-  if (
-    pixels * before <= departureOnScreen.most &&
-    (pixels * before >= departureOnScreen.least || before === factors.at(-1))
-  )
-    return before;
-  const fitting = factors.filter((factor) => factor * pixels <= departureOnScreen.most * 0.8);
-  return pixels === 0 ? 1 : (fitting.at(-1) ?? 1);
+  const most = Math.max(
+    departureOnScreen.least,
+    Math.min(departureOnScreen.most, height * scale * departureOnScreen.ofHeight),
+  );
+  const drawn = pixels * before;
+  if (drawn <= most && (drawn >= most / 4 || before === factors.at(-1))) return before;
+  return pixels === 0 ? 1 : (factors.filter((factor) => factor * pixels <= most * 0.8).at(-1) ?? 1);
 }
 
 /** Half the width of a stand's top seen from the side, and where its feet and shoulders are, m along s from its middle. */

@@ -2,11 +2,11 @@
 
 import type { PlanDocument } from "../document";
 import { migrated } from "./migrations";
-import { parse } from "./parse";
+import { type Parsed, parse } from "./parse";
 import { found, type Issue, issue, type Refusal, refusal, shown } from "./refusal";
 import { wrongRelation } from "./relations";
 import { currentVersion, formatName, planShape } from "./schema";
-import { anything, excerpt, optional, type Shape } from "./shape";
+import { anything } from "./shape";
 import { stringify } from "./write";
 
 export type ReadAnswer = { readonly ok: true; readonly document: PlanDocument } | Refusal;
@@ -48,40 +48,43 @@ function decoded(bytes: Uint8Array): string | Refusal {
 
 function readText(text: string): ReadAnswer {
   if (text.includes("\uFEFF")) return refusal(issue(found("a byte order mark", "none, or \\ufeff within a text")));
-  const envelope = parse(text, envelopeShape);
-  if (!envelope.ok) return refusal(envelope.issue);
-  const { format, version } = envelope.value;
-  const wrong = wrongFormat(format) ?? wrongVersion(version);
-  if (wrong !== null) return refusal(wrong);
-
-  const current = parse(version === currentVersion ? text : inCurrentVersion(text, version as number), planShape);
-  if (!current.ok) return refusal(current.issue);
-  const relation = wrongRelation(current.value);
-  return relation === null ? { ok: true, document: current.value } : refusal(relation);
+  const parsed = parse(text, planShape);
+  if (parsed.kind === "fault") return refusal(parsed.issue);
+  if (parsed.kind === "misfit") return misfit(text, parsed);
+  const relation = wrongRelation(parsed.value);
+  return relation === null ? { ok: true, document: parsed.value } : refusal(relation);
 }
 
-/** What says how the rest is to be read. */
-const envelopeShape = excerpt<{ readonly format?: unknown; readonly version?: unknown }>("a plan, an object", {
-  format: optional(anything),
-  version: optional(anything),
-});
+/** What is no plan of the current version: one of another version, which says so, or none at all. */
+function misfit(text: string, { issue, outermost }: Extract<Parsed<PlanDocument>, { kind: "misfit" }>): ReadAnswer {
+  if (outermost === null) return refusal(issue);
+  const { format, version } = outermost;
+  const wrong = wrongFormat(format) ?? wrongVersion(version);
+  if (wrong !== null) return refusal(wrong);
+  return version === currentVersion ? refusal(issue) : readText(inCurrentVersion(text, version as number));
+}
 
 function wrongFormat(format: unknown): Issue | null {
   if (format === formatName) return null;
-  return issue(found(format === undefined ? "no such key" : shown(format), `"${formatName}"`), "format");
+  return issue(found(said(format, "string"), `"${formatName}"`), "format");
 }
 
 function wrongVersion(version: unknown): Issue | null {
-  const right = `a whole number from 1 to ${currentVersion}`;
-  if (version === undefined) return issue(found("no such key", right), "version");
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1)
-    return issue(found(shown(version), right), "version");
+    return issue(found(said(version, "number"), `a whole number from 1 to ${currentVersion}`), "version");
   if (version <= currentVersion) return null;
   const newer = `version ${version} of the plan format, which is newer than this program`;
   return issue(found(newer, `version ${currentVersion}, or a newer program`), "version");
 }
 
+/** What stands under a key of the outermost object, of which lists and objects are not kept. */
+function said(value: unknown, type: "string" | "number"): string {
+  if (value === undefined) return "no such key";
+  return typeof value === type ? shown(value) : `what is no ${type === "string" ? "text" : type}`;
+}
+
 function inCurrentVersion(text: string, version: number): string {
-  const older = parse(text, anything as Shape<Record<string, unknown>>);
-  return older.ok ? stringify(migrated(older.value, version), anything, "") : text;
+  const file = parse<Record<string, unknown>>(text, anything);
+  if (file.kind !== "fits") throw new Error("a text that was gone through to its end is not JSON");
+  return stringify(migrated(file.value, version), anything, "");
 }

@@ -39,8 +39,6 @@ export interface ObjectShape extends Common {
   readonly kind: "object";
   /** In the order in which they are written. */
   readonly fields: ReadonlyMap<string, Field>;
-  /** The shape of keys that are no field, in an excerpt; null where there may be none. */
-  readonly others: AnyShape | null;
   readonly rule: Rule<never> | null;
 }
 export interface Field {
@@ -54,14 +52,12 @@ export interface Choice extends Common {
   readonly of: readonly AnyShape[];
 }
 
-/** Whatever stands there, kept or passed over. */
+/** Whatever stands there. */
 export interface Free extends Common {
   readonly kind: "free";
-  readonly kept: boolean;
 }
 
-export const anything: Shape<unknown> = { kind: "free", expected: "anything", kept: true };
-export const passedOver: Shape<never> = { kind: "free", expected: "anything", kept: false };
+export const anything: Free = { kind: "free", expected: "anything" };
 
 function scalar<Value extends Scalar>(expected: string, accepts: (value: Scalar) => boolean): Shape<Value> {
   return { kind: "scalar", expected, accepts };
@@ -146,12 +142,7 @@ export function object<Whole extends object>(
         : [key, { shape: field, optional: false }],
     ),
   );
-  return { kind: "object", expected, fields: map, others: null, rule };
-}
-
-/** An object of which only some keys matter; what stands under the others is passed over. */
-export function excerpt<Whole extends object>(expected: string, fields: Fields<Whole>): Shape<Whole> {
-  return { ...(object(expected, fields) as ObjectShape), others: passedOver };
+  return { kind: "object", expected, fields: map, rule };
 }
 
 /** The issue that a key is not there; null if all are that must be. */

@@ -3,12 +3,21 @@
 import { MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { Drawings } from "../canvas";
-import { CommandsDialog, LiveRegion, MendSearchContext, NewPlanDialog, SidePanel, StepStrip } from "../panels";
+import {
+  CommandsDialog,
+  DrawingBar,
+  LiveRegion,
+  MendSearchContext,
+  NewPlanDialog,
+  SidePanel,
+  StepStrip,
+} from "../panels";
 import { actions, shown, theEditor, useEditor } from "../store";
 import { cssVariablesResolver, DisplayUnits, type IconName, theme } from "../ui";
 import { startSearches } from "../worker";
 import styles from "./app.module.css";
 import { usePageCommands } from "./commands";
+import { DrawingTools } from "./DrawingTools";
 import { useDrop } from "./drop";
 import { Header } from "./Header";
 import { Hints } from "./Hints";
@@ -65,6 +74,7 @@ function Page({ session }: { readonly session: Session }) {
         <section className={styles.drawings} aria-label="Drawings">
           <div className={styles.strip}>
             <StepStrip />
+            <DrawingTools />
             <div className={styles.tools} role="toolbar" aria-label="View of the drawings">
               {viewTools.map(({ id, icon }) => (
                 <ViewTool key={id} id={id} icon={icon} />
@@ -78,6 +88,7 @@ function Page({ session }: { readonly session: Session }) {
               />
             </div>
           </div>
+          <DrawingBar />
           {/* The drawings take keys as one thing; what is drawn has its twin in the table of stands. */}
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys */}
           <div className={styles.sheet} ref={keys} tabIndex={0} role="application" aria-label={drawingHint}>

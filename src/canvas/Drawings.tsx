@@ -4,12 +4,15 @@
  */
 
 import Konva from "konva/lib/Core";
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { complete, type Plan } from "../plan";
-import { type Camera, shown, theEditor, useEditor } from "../store";
+import { type Camera, shown, theEditor, useDrafting, useEditor } from "../store";
 import { useColours } from "../ui";
 import { divided, type Extent, elevationMap, extentOf, fitted, planMap, type Sheet, shiftAlong } from "./camera";
 import styles from "./canvas.module.css";
+import { drawingHost } from "./draw/host";
+import { useDraftCamera } from "./draw/useDraftCamera";
+import { useDraftKeys } from "./draw/useDraftKeys";
 import { ElevationView } from "./elevation/ElevationView";
 import { oncePerFrame } from "./frames";
 import { type Drawn, elevationHost, type HandOptions, planHost } from "./hand/hosts";
@@ -46,10 +49,14 @@ export function Drawings() {
   }, []);
 
   const extent = useExtent(settled);
-  const sheet = useMemo(
-    () => (size === null ? null : divided(size.width, size.height, extent, diagrams)),
-    [size, extent, diagrams],
-  );
+  const whole = useDrafting((state) => state.wholeSheet);
+  const sheet = useMemo(() => {
+    if (size === null) return null;
+    const parts = divided(size.width, size.height, extent, diagrams);
+    // Whoever draws has the whole sheet for the plan view; the elevation waits below its edge.
+    return whole ? { ...parts, plan: size.height } : parts;
+  }, [size, extent, diagrams, whole]);
+  useDraftCamera(settled, sheet);
   const camera = useFittedCamera(extent, sheet, wished);
   const level = settled.piece.pose;
   const drawn = useMemo((): Drawn | null => {
@@ -68,6 +75,7 @@ export function Drawings() {
   useLayoutEffect(() => {
     latest.current = drawn;
   }, [drawn]);
+  useDraftKeys(useCallback(() => latest.current, []));
 
   const ready = drawn !== null;
   useEffect(() => {
@@ -84,7 +92,10 @@ export function Drawings() {
       },
       typeDimension: setTyped,
     });
-    const stop = [listen(plan, planHost(options(plan))), listen(elevation, elevationHost(options(elevation)))];
+    const stop = [
+      listen(plan, drawingHost(planHost(options(plan)), options(plan))),
+      listen(elevation, elevationHost(options(elevation))),
+    ];
     return () => {
       for (const end of stop) end();
     };

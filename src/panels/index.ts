@@ -1,4 +1,7 @@
 /** The panels room's public face. */
+
+export { DrawingBar } from "./drawing/DrawingBar";
+export { DrawMenu, type DrawMenuProps } from "./drawing/DrawMenu";
 export { type MendSearch, MendSearchContext } from "./findings/mends";
 export { type Command, CommandsDialog, type CommandsDialogProps } from "./help/CommandsDialog";
 export { LiveRegion } from "./LiveRegion";

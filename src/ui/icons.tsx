@@ -39,6 +39,7 @@ const strokes = {
   keyboard: "M2.5 5.5h15v9h-15zM5 8.5h.01M8.3 8.5h.01M11.6 8.5h.01M15 8.5h.01M6.5 11.5h7",
   bay: "M3 3h14v14H3zM3 7h6M12 17v-6h5",
   shim: "M3 13h14L3 9zM3 15.5h14",
+  draw: "M4 16l1-4 8.5-8.5 3 3L8 15zM11.5 5.5l3 3",
   send: "M4 10h11M11 6l4 4-4 4",
 } as const;
 

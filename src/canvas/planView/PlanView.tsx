@@ -15,6 +15,8 @@ import {
   useEditorList,
 } from "../../store";
 import type { PlanMap } from "../camera";
+import { DraftInPlan } from "../draw/DraftInPlan";
+import { PictureInPlan } from "../draw/PictureInPlan";
 import type { Look } from "../look";
 import { BayInPlan } from "./BayInPlan";
 import { Dimensions } from "./Dimensions";
@@ -38,6 +40,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
     <Stage width={map.size.width} height={map.size.height} listening={false}>
       <Layer listening={false}>
         {bay === null ? null : <BayInPlan bay={bay} map={map} look={look} />}
+        <PictureInPlan map={map} />
         {tripZones ? stands.map((id) => <TripZoneInPlan key={id} stand={id} map={map} look={look} />) : null}
       </Layer>
       <Layer listening={false}>
@@ -56,6 +59,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         <RunningDimensions map={map} look={look} />
         <Snaps map={map} look={look} />
         <Handles map={map} look={look} />
+        <DraftInPlan map={map} look={look} />
       </Layer>
     </Stage>
   );

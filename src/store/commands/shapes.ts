@@ -138,6 +138,16 @@ export const shapeEdits = {
         walkway: at(ref.index, (walkway) => changed(walkway, { name })),
       }),
   }),
+  /** How wide a walkway has to be clear, m. */
+  "walkway.width": edit<{ index: number; width: number }>({
+    label: ({ index }, document) => `Change ${nameOf(document, { kind: "walkway", index })}`,
+    run: (document, { index, width }) =>
+      inBay(document, (bay) =>
+        changed(bay, {
+          walkways: at<WalkwayDocument>(index, (walkway) => changed(walkway, { width }))(bay.walkways ?? []),
+        }),
+      ),
+  }),
   /** Removes a shape; the piece keeps its outline, and the bay goes with `plan.bay`. */
   "shape.remove": edit<{ ref: ShapeRef }>({
     label: ({ ref }, document) => `Remove ${nameOf(document, ref)}`,

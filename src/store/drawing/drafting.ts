@@ -61,6 +61,8 @@ export interface DraftingState {
   readonly aim: Aim | null;
   /** Why the last corner or change was not taken; null = it was. */
   readonly refusal: string | null;
+  /** Whether the plan view has the whole sheet for it: true where somebody set out to draw. */
+  readonly wholeSheet: boolean;
   /** What is traced; null = nothing. */
   readonly picture: TracedPicture | null;
 }
@@ -83,6 +85,8 @@ export interface Drafting {
   readonly leave: () => void;
   /** Opens a shape for changes, with a corner chosen or none. */
   readonly choose: (ref: ShapeRef, corner?: number | null) => void;
+  /** The same from a list: with the whole sheet for it. */
+  readonly open: (ref: ShapeRef) => void;
   /** Gives the shape being changed other points, or says why not. */
   readonly reshape: (points: readonly Point[], label?: string, burst?: string) => boolean;
   /** Removes the chosen corner, or the shape where none is. */
@@ -120,9 +124,21 @@ export function whyNotOutline(plan: Pick<Plan, "piece" | "steps">, outline: Poly
 }
 
 export function createDrafting(editor: Editor): Drafting {
-  const store = createStore<DraftingState>(() => ({ tool: noTool, aim: null, refusal: null, picture: null }));
+  const store = createStore<DraftingState>(() => ({
+    tool: noTool,
+    aim: null,
+    refusal: null,
+    wholeSheet: false,
+    picture: null,
+  }));
   const { getState, setState } = store;
-  const setTool = (tool: Tool): void => setState({ tool, aim: null, refusal: null });
+  const setTool = (tool: Tool): void =>
+    setState({
+      tool,
+      aim: null,
+      refusal: null,
+      wholeSheet: tool.kind !== "none" && (tool.kind !== "change" || getState().wholeSheet),
+    });
   const refuse = (refusal: string | null): void => {
     if (refusal !== getState().refusal) setState({ refusal });
   };
@@ -263,6 +279,11 @@ export function createDrafting(editor: Editor): Drafting {
       editor.select(noSelection);
       setTool({ kind: "change", ref, corner });
     },
+    open: (ref) => {
+      editor.select(noSelection);
+      setState({ wholeSheet: true });
+      setTool({ kind: "change", ref, corner: null });
+    },
     reshape,
     remove: () => {
       const { tool } = getState();
@@ -290,6 +311,23 @@ export function createDrafting(editor: Editor): Drafting {
     setPicture: (picture) => setState({ picture }),
     setTool,
   };
+}
+
+/** The frame that a tool works in; null where none is in hand. */
+export function frameOf(tool: Tool): "piece" | "bay" | null {
+  switch (tool.kind) {
+    case "none":
+      return null;
+    case "draw":
+      return shapeNatures[tool.shape].frame;
+    case "change":
+      return shapeNatures[tool.ref.kind].frame;
+    case "scale picture":
+    case "move picture":
+      return "bay";
+    default:
+      return tool satisfies never;
+  }
 }
 
 const same = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-9;

@@ -1,0 +1,57 @@
+/** The camera while somebody draws: it stands still, with room round what is there, and comes back afterwards. */
+
+import { useLayoutEffect, useRef } from "react";
+import { boundingBox, pieceFrame, toInner } from "../../geometry";
+import type { Plan, Point, Pose } from "../../plan";
+import { type Camera, frameOf, theEditor, useDrafting } from "../../store";
+import { fitted, type Sheet } from "../camera";
+
+/** Room round what is there, as a share of its size: a bay is drawn round a piece, a wall is followed from inside. */
+const room = { piece: 0.15, bay: 0.1, noBay: 0.5 } as const;
+
+/** The camera that shows the piece, or the bay round it, with room on all sides. */
+function roomyCamera(plan: Plan, frame: "piece" | "bay", sheet: Sheet): Camera {
+  const toPiece = pieceFrame(plan.piece.pose);
+  const bay = frame === "bay" ? (plan.bay?.outline ?? []).map((point): Point => toInner(toPiece, point)) : [];
+  const { least, most } = boundingBox([...plan.piece.outline, ...bay]);
+  const share = frame === "piece" ? room.piece : plan.bay === null ? room.noBay : room.bay;
+  const beyond = share * Math.max(most[0] - least[0], most[1] - least[1], 1);
+  return fitted(
+    {
+      s: [least[0] - beyond, most[0] + beyond],
+      t: [least[1] - beyond, most[1] + beyond],
+      z: [0, 0.1],
+    },
+    sheet,
+  );
+}
+
+export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
+  const whole = useDrafting((state) => state.wholeSheet);
+  const frame = useDrafting((state) => frameOf(state.tool));
+  const drawing = whole && frame !== null;
+  const latest = useRef({ plan, sheet });
+  latest.current = { plan, sheet };
+  const ready = sheet !== null;
+
+  useLayoutEffect(() => {
+    const now = latest.current;
+    if (!drawing || !ready || now.sheet === null || frame === null) return;
+    const editor = theEditor();
+    const before = editor.state().view.camera;
+    editor.look({ camera: roomyCamera(now.plan, frame, now.sheet) });
+    return () => editor.look({ camera: before });
+  }, [drawing, frame, ready]);
+
+  // A new datum end takes the sheet along; what is drawn stays where it is seen.
+  const { pose } = plan.piece;
+  const seen = useRef<Pose>(pose);
+  useLayoutEffect(() => {
+    const before = seen.current;
+    seen.current = pose;
+    const { camera } = theEditor().state().view;
+    if (!drawing || camera === null || before === pose || before.heading !== pose.heading) return;
+    const [ds, dt] = toInner(pieceFrame(before), [pose.x, pose.y]);
+    theEditor().look({ camera: { ...camera, s: camera.s - ds, t: camera.t - dt } });
+  }, [pose, drawing]);
+}

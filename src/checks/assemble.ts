@@ -1,20 +1,20 @@
 /** A plan's report, put together from its parts. */
 
 import type { Layout, Plan, Step } from "../plan";
-import { layoutOf, memo } from "../plan";
+import { layoutOf } from "../plan";
 import { assembleStep, type StepLevel } from "../statics";
 import { type StepContext, stepContext } from "./context";
-import { diagramsPart, levelPart, slabPart, tippingPart, withoutMargins } from "./engine";
+import { boundsProved, diagramsPart, levelPart, slabPart, tippingPart, withoutMargins } from "./engine";
 import { type Findings, gatherNotChecked, layoutFindings, stepFindings, worstFirst } from "./findings";
 import { memoByIdentity } from "./memo";
-import { type Answers, known, knownValue, type StepCertificates, type StepParts } from "./parts";
+import { type Answers, knownValue, type StepParts } from "./parts";
 import { type Finding, type LayoutReport, type Report, type StepReport, worstOf } from "./report";
 
 /** The parts of one step; what takes long comes from `answers`. */
 function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
   const certificates = answers.certificates(plan, step);
   // The proof comes with the bounds as it leaves them, so that both belong together.
-  const bounds = certificates.status === "known" ? boundsWith(certificates.value) : answers.bounds(plan, step);
+  const bounds = certificates.status === "known" ? boundsProved(certificates.value) : answers.bounds(plan, step);
   return {
     level: levelPart(plan, step),
     tipping: tippingPart(plan, step, bounds),
@@ -26,9 +26,6 @@ function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
     margins: answers.margins(plan, step),
   };
 }
-
-/** The same object for the same certificates. */
-const boundsWith = memo(({ bounds }: StepCertificates) => known(bounds));
 
 /** What the checks of a step read; null where the level solution is not there. */
 export function contextOf(plan: Plan, parts: StepParts & { readonly step: Step["id"] }): StepContext | null {

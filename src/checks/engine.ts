@@ -6,7 +6,7 @@
 import type { FloorReport } from "../floor";
 import { floorOf } from "../floor";
 import type { Layout, Plan, Step } from "../plan";
-import { criteriaOf, layoutOf, setDownFactorOf } from "../plan";
+import { criteriaOf, layoutOf, memo, setDownFactorOf } from "../plan";
 import { assembleStep, boundsOf, certifiedBoundsOf, type StepLevel, solveStep, tippingOf } from "../statics";
 import { boundsFrom, certificatesFrom } from "./bounds";
 import { memoByIdentity } from "./memo";
@@ -88,41 +88,58 @@ export const floorPart: (plan: Plan, layout: Layout) => Part<FloorReport> = memo
 /** Moment, shear, torque, deflection and twist of the level case. */
 export function diagramsPart(plan: Plan, step: Step): Part<StepDiagrams> {
   const level = levelPart(plan, step);
-  return level.status === "known" ? known(level.value.parts) : pending();
+  return level.status === "known" ? diagramsOf(level.value) : pending();
 }
+const diagramsOf = memo(({ parts }: StepLevel): Part<StepDiagrams> => known(parts));
 
 /** Least and most of each reaction over the box, with witnesses, and the statics limits. */
 export const boundsPart: (plan: Plan, step: Step) => Part<StepBounds> = memoByIdentity(boundsKeys, (plan, step) =>
   known(boundsFrom(boundsOf(plan, step))),
 );
 
-/** Branches of the proof that are looked at: a count, not a time, so that every run proves the same. */
-const mostBranches = 20_000;
+/**
+ * How long a proof may go on: branches × contacts², which is what a branch costs, for all stands of a step together and
+ * for one bound. A count, not a time, so that every run proves the same.
+ */
+const proofBudget = { step: 3e7, bound: 1e7 } as const;
 
 /** Proved outer bounds. What `stop` cut short is not remembered. */
 export function certificatesPart(plan: Plan, step: Step, stop: () => boolean = () => false): Part<StepCertificates> {
-  let stopped = false;
-  const shouldStop = () => {
-    stopped ||= stop();
-    return stopped;
-  };
   const remembered = certificatesOf(plan, step);
   if (remembered.value !== null) return remembered.value;
-  const proved = known(certificatesFrom(certifiedBoundsOf(plan, step, { shouldStop, branches: mostBranches })));
+  const contacts = assembleStep(plan, step).parts.reduce((count, part) => count + part.contacts.length, 0);
+  const cost = Math.max(1, contacts) ** 2;
+  let spent = 0;
+  let stopped = false;
+  const shouldStop = () => {
+    spent += cost;
+    stopped ||= stop();
+    return stopped || spent > proofBudget.step;
+  };
+  const branches = Math.ceil(proofBudget.bound / cost);
+  const proved = known(certificatesFrom(certifiedBoundsOf(plan, step, { shouldStop, branches })));
   if (!stopped) remembered.value = proved;
   return proved;
 }
 
 const certificatesOf = memoByIdentity(boundsKeys, (): { value: Part<StepCertificates> | null } => ({ value: null }));
 
-/** The piece's own strength and the pressure on the tops; null where there are no reactions. */
-export const strengthPart: (plan: Plan, step: Step) => Part<StepStrength | null> = memoByIdentity(
-  (plan: Plan, step: Step) => {
+/** The bounds as a proof leaves them: the same object for the same certificates. */
+export const boundsProved: (certificates: StepCertificates) => Part<StepBounds> = memo(({ bounds }) => known(bounds));
+
+const strengthFrom = memoByIdentity(
+  (plan: Plan, step: Step, bounds: Part<StepBounds>) => {
     const { sagLimit, allowableStressFactor } = criteriaOf(plan);
-    return [...boundsKeys(plan, step), setDownFactorOf(plan, step), sagLimit, allowableStressFactor];
+    return [...boundsKeys(plan, step), setDownFactorOf(plan, step), sagLimit, allowableStressFactor, bounds];
   },
-  (plan, step) => known(strengthOf(plan, step, knownValue(levelPart(plan, step)), knownValue(boundsPart(plan, step)))),
+  (plan: Plan, step: Step, bounds: Part<StepBounds>): Part<StepStrength | null> =>
+    known(strengthOf(plan, step, knownValue(levelPart(plan, step)), knownValue(bounds))),
 );
+
+/** The piece's own strength and the pressure on the tops; null where there are no reactions. */
+export function strengthPart(plan: Plan, step: Step): Part<StepStrength | null> {
+  return strengthFrom(plan, step, boundsPart(plan, step));
+}
 
 /** Stresses of the slab under the feet of a step; null without a slab, and where there are no greatest reactions. */
 export const slabPart: (plan: Plan, step: Step, bounds: Part<StepBounds>) => Part<StepSlab | null> = memoByIdentity(
@@ -150,4 +167,13 @@ export const forFindings: Answers = {
 };
 
 /** Everything but the margins, which take seconds. */
-export const withoutMargins: Answers = { ...forFindings, certificates: (plan, step) => certificatesPart(plan, step) };
+export const withoutMargins: Answers = {
+  ...forFindings,
+  certificates: (plan, step) => certificatesPart(plan, step),
+  strength: (plan, step) => {
+    const certificates = certificatesPart(plan, step);
+    return certificates.status === "known"
+      ? strengthFrom(plan, step, boundsProved(certificates.value))
+      : strengthPart(plan, step);
+  },
+};

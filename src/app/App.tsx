@@ -21,6 +21,7 @@ import { DrawingTools } from "./DrawingTools";
 import { useDrop } from "./drop";
 import { Header } from "./Header";
 import { Hints } from "./Hints";
+import { KeptPlansDialog } from "./KeptPlans";
 import { useKeys } from "./keys";
 import { NoticeLine } from "./NoticeLine";
 import type { Session } from "./session";
@@ -51,16 +52,16 @@ export function App({ session }: { readonly session: Session }) {
 }
 
 function Page({ session }: { readonly session: Session }) {
-  const [creating, setCreating] = useState(false);
+  const [dialog, setDialog] = useState<"new plan" | "kept plans" | "keys" | null>(null);
+  const close = () => setDialog(null);
   const [large, setLarge] = useState(false);
-  const [listing, setListing] = useState(false);
   const units = useEditor((state) => state.document.display?.units ?? "metric");
   const title = useEditor((state) => state.document.title);
-  const commands = usePageCommands(
-    session,
-    () => setCreating(true),
-    () => setListing(true),
-  );
+  const commands = usePageCommands(session, {
+    newPlan: () => setDialog("new plan"),
+    keptPlans: () => setDialog("kept plans"),
+    keys: () => setDialog("keys"),
+  });
   const keys = useKeys(session.editor, commands);
   const dropping = useDrop(session);
   useEffect(() => {
@@ -94,20 +95,21 @@ function Page({ session }: { readonly session: Session }) {
           <div className={styles.sheet} ref={keys} tabIndex={0} role="application" aria-label={drawingHint}>
             <Drawings />
           </div>
-          <Hints example={session.example} create={() => setCreating(true)} />
+          <Hints example={session.example} create={() => setDialog("new plan")} />
         </section>
         <MendSearchContext value={searches}>
           <SidePanel />
         </MendSearchContext>
       </main>
       <LiveRegion />
-      <CommandsDialog opened={listing} onClose={() => setListing(false)} more={commands} />
+      <CommandsDialog opened={dialog === "keys"} onClose={close} more={commands} />
+      <KeptPlansDialog session={session} opened={dialog === "kept plans"} onClose={close} />
       <NewPlanDialog
-        opened={creating}
+        opened={dialog === "new plan"}
         units={units}
-        onClose={() => setCreating(false)}
+        onClose={close}
         onMade={(document) => {
-          setCreating(false);
+          close();
           void session.begin(document, "New plan");
         }}
       />

@@ -1,6 +1,7 @@
 /** What the page itself can do, besides the actions on the plan: files, a new plan, the list of keys. */
 
 import { useMemo } from "react";
+import { demoBeam, demoDie } from "../library";
 import type { Command } from "../panels";
 import type { IconName } from "../ui";
 import type { Session } from "./session";
@@ -9,11 +10,25 @@ export interface PageCommand extends Command {
   readonly icon: IconName;
 }
 
-export function usePageCommands(session: Session, create: () => void, list: () => void): readonly PageCommand[] {
-  // The two functions only set a state: they do the same whichever render they come from.
+export interface PageDialogs {
+  readonly newPlan: () => void;
+  readonly keptPlans: () => void;
+  readonly keys: () => void;
+}
+
+export function usePageCommands(session: Session, open: PageDialogs): readonly PageCommand[] {
+  // What opens a dialog only sets a state: it does the same whichever render it comes from.
   return useMemo(
     () => [
-      { id: "page.new", label: "My piece: a new plan", icon: "add", keys: [], enabled: true, run: create },
+      { id: "page.new", label: "My piece: a new plan", icon: "add", keys: [], enabled: true, run: open.newPlan },
+      {
+        id: "page.kept",
+        label: "Plans kept in this browser",
+        icon: "history",
+        keys: [],
+        enabled: true,
+        run: open.keptPlans,
+      },
       {
         id: "page.open",
         label: "Open a plan file",
@@ -31,12 +46,28 @@ export function usePageCommands(session: Session, create: () => void, list: () =
         run: () => void session.saveFile(),
       },
       {
+        id: "page.example.beam",
+        label: "Example: a lifting beam on four horses",
+        icon: "piece",
+        keys: [],
+        enabled: true,
+        run: () => void session.begin(demoBeam, "Opened the example"),
+      },
+      {
+        id: "page.example.die",
+        label: "Example: a die on three stands",
+        icon: "stand",
+        keys: [],
+        enabled: true,
+        run: () => void session.begin(demoDie, "Opened the example"),
+      },
+      {
         id: "page.keys",
         label: "What can be done, and its keys",
         icon: "keyboard",
         keys: ["?"],
         enabled: true,
-        run: list,
+        run: open.keys,
       },
     ],
     [session],

@@ -13,6 +13,7 @@ import {
   openFile,
   type PlanDatabase,
   type PlanLock,
+  type PlanRecord,
   saveFile,
 } from "../storage";
 import { createEditor, type Editor } from "../store";
@@ -30,9 +31,17 @@ export interface Session {
   readonly openBytes: (file: OpenedFile) => Promise<void>;
   /** Saves a plan file: the one that was opened, or where the person says. */
   readonly saveFile: () => Promise<void>;
-  /** Goes on with another plan, kept under a name of its own. The one before stays in the database. */
+  /** Goes on with another plan, kept in a record of its own. The one before stays in the database. */
   readonly begin: (document: PlanDocument, label: string) => Promise<void>;
+  /** The plans kept in this browser, newest first. */
+  readonly keptPlans: () => Promise<readonly KeptPlan[]>;
+  /** Goes on with a kept plan. */
+  readonly openKept: (id: string) => Promise<void>;
+  /** Deletes a kept plan for good; not the one that is open. */
+  readonly deleteKept: (id: string) => Promise<void>;
 }
+
+export type KeptPlan = Omit<PlanRecord, "text">;
 
 /** The database's setting that names the plan to go on with. */
 const lastPlan = "last plan";
@@ -49,6 +58,8 @@ const mostMends = 6;
 /** Starts with the plan of the last visit, or with `first`. */
 export async function startSession(first: PlanDocument): Promise<Session> {
   const database = await openDatabase().catch(() => null);
+  // The browser may say no: then it may forget plans when it runs short of room, and there are files.
+  void navigator.storage?.persist?.();
   const kept = database === null ? null : await lastKept(database);
   const start = kept === null || !kept.ok ? first : kept.document;
 
@@ -111,6 +122,21 @@ export async function startSession(first: PlanDocument): Promise<Session> {
       handle = null;
       await begin(document, label);
     },
+    keptPlans: async () => (await database?.list()) ?? [],
+    openKept: async (id) => {
+      const answer = database === null ? null : await readKept(database, id);
+      if (answer === null) return;
+      if (!answer.ok) {
+        editor.say({ kind: "refusal", text: `This plan could not be read and was left as it is. ${answer.why}` });
+        return;
+      }
+      handle = null;
+      editor.open(answer.document, { label: "Opened", origin: { record: id, file: null } });
+      await keeping.begin(id);
+    },
+    deleteKept: async (id) => {
+      if (id !== editor.state().origin.record) await database?.remove(id);
+    },
   };
 }
 
@@ -161,10 +187,15 @@ type Kept =
 /** The plan of the last visit; null where there was none. */
 async function lastKept(database: PlanDatabase): Promise<Kept | null> {
   const id = await database.setting(lastPlan);
-  const record = id === null ? null : await database.load(id);
+  return id === null ? null : readKept(database, id);
+}
+
+/** The plan in a record; null where there is no such record. */
+async function readKept(database: PlanDatabase, id: string): Promise<Kept | null> {
+  const record = await database.load(id);
   if (record === null) return null;
   const answer = read(record.text);
-  return answer.ok ? { ok: true, record: record.id, document: answer.document } : { ok: false, why: answer.message };
+  return answer.ok ? { ok: true, record: id, document: answer.document } : { ok: false, why: answer.message };
 }
 
 /** What is wrong with a document that an edit made: what could not be read again is not made. */

@@ -97,14 +97,14 @@ export function createEditor(options: EditorOptions): Editor {
   const { getState, setState } = store;
 
   /** Shows a document of the history and drops of selection and view what it no longer has. */
-  function show(document: PlanDocument, more: Partial<EditorState>): void {
+  function show(document: PlanDocument, answers: Answers, more: Partial<EditorState>): void {
     const { selection, view } = getState();
     setState({
       document,
       preview: null,
       gesture: null,
       snaps: noSnaps,
-      answers: answersTo(document),
+      answers,
       selection: selectionOn(document, selection),
       view: viewOn(document, view),
       ...more,
@@ -114,27 +114,39 @@ export function createEditor(options: EditorOptions): Editor {
   function commit(label: string, document: PlanDocument, burst: string | null): boolean {
     const state = getState();
     if (document === state.document) return false;
-    const refusal = options.refuse?.(document) ?? null;
-    if (refusal !== null) {
+    const answers = options.refuse?.(document) ?? answersOrWhy(document);
+    if (typeof answers === "string") {
       setState({
         preview: null,
         gesture: null,
         snaps: noSnaps,
         answers: answersTo(state.document),
-        notice: { kind: "refusal", text: refusal },
+        notice: { kind: "refusal", text: answers },
       });
       return false;
     }
     const made = { label, document, time: now(), ...(burst === null ? {} : { burst }) };
-    show(document, { history: record(state.history, made), announcement: label, notice: null });
+    show(document, answers, { history: record(state.history, made), announcement: label, notice: null });
     return true;
+  }
+
+  /** The answers, or why the engine cannot answer for a document, which then is not taken. */
+  function answersOrWhy(document: PlanDocument, inPassing = false): Answers | string {
+    try {
+      return answersTo(document, inPassing);
+    } catch (error) {
+      return `This cannot be computed: ${error instanceof Error ? error.message : String(error)}`;
+    }
   }
 
   const gesture = createGesture({
     document: () => getState().document,
     schedule: options.schedule ?? ((task) => task()),
     begin: (label) => setState({ gesture: label }),
-    preview: (document) => setState({ preview: document, answers: answersTo(document, true) }),
+    preview: (document) => {
+      const answers = answersOrWhy(document, true);
+      if (typeof answers !== "string") setState({ preview: document, answers });
+    },
     finish: (label, document) => {
       if (!commit(label, document, null)) drop();
     },
@@ -159,7 +171,7 @@ export function createEditor(options: EditorOptions): Editor {
     const undone = entry < state.history.at;
     const named = history.entries[undone ? entry + 1 : entry];
     const document = history.entries[entry]?.document ?? state.document;
-    show(document, {
+    show(document, answersTo(document), {
       history,
       announcement: `${undone ? "Undone" : "Done again"}: ${named?.label ?? ""}`,
       notice: null,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { awaited, reportOf } from "../../src/checks";
 import { beam, editorOn, h1, h2, layoutA } from "./plans";
 
 const move = (s: number) => ({ layout: layoutA, stand: h1, s, t: 0 });
@@ -88,5 +89,21 @@ describe("history", () => {
     expect(editor.state().notice).toEqual({ kind: "refusal", text: "title: an empty one will not do" });
     expect(editor.run("plan.title", { title: "Another" })).toBe(true);
     expect(editor.state().notice).toBeNull();
+  });
+
+  test("an edit that the engine cannot answer is not taken, and nothing is lost", () => {
+    const editor = editorOn(beam, {
+      report: (plan) => {
+        if (plan.title === "Too much") throw new Error("out of range");
+        return reportOf(plan, awaited);
+      },
+    });
+    editor.run("stand.move", move(2));
+    const before = editor.state();
+    expect(editor.run("plan.title", { title: "Too much" })).toBe(false);
+    expect(editor.state().document).toBe(before.document);
+    expect(editor.state().notice?.text).toBe("This cannot be computed: out of range");
+    editor.undo();
+    expect(editor.state().document).toBe(beam);
   });
 });

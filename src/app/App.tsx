@@ -14,7 +14,6 @@ import {
 } from "../panels";
 import { actions, shown, theEditor, useEditor } from "../store";
 import { cssVariablesResolver, DisplayUnits, type IconName, theme } from "../ui";
-import { startSearches } from "../worker";
 import styles from "./app.module.css";
 import { usePageCommands } from "./commands";
 import { DrawingTools } from "./DrawingTools";
@@ -28,9 +27,6 @@ import type { Session } from "./session";
 import { Tool } from "./Tool";
 import { themeManager } from "./theme";
 
-/** Searches in the background; their worker starts with the first. */
-const searches = startSearches();
-
 export function App({ session }: { readonly session: Session }) {
   const wished = useEditor((state) => state.view.theme);
   const display = useEditor((state) => shown(state).display);
@@ -43,9 +39,7 @@ export function App({ session }: { readonly session: Session }) {
       {...(wished === "auto" ? {} : { forceColorScheme: wished })}
     >
       <DisplayUnits display={display}>
-        <MendSearchContext value={session.mends}>
-          <Page session={session} />
-        </MendSearchContext>
+        <Page session={session} />
       </DisplayUnits>
     </MantineProvider>
   );
@@ -97,7 +91,7 @@ function Page({ session }: { readonly session: Session }) {
           </div>
           <Hints example={session.example} create={() => setDialog("new plan")} />
         </section>
-        <MendSearchContext value={searches}>
+        <MendSearchContext value={session.searches}>
           <SidePanel />
         </MendSearchContext>
       </main>

@@ -1,7 +1,7 @@
 /** Joins the editor with the engine's worker, the browser's database and files. No React here. */
 
 import { oncePerFrame } from "../canvas";
-import { linesOf, reportOf } from "../checks";
+import { reportOf } from "../checks";
 import type { MendSearch } from "../panels";
 import { type PlanDocument, read, write } from "../plan";
 import {
@@ -17,12 +17,12 @@ import {
   saveFile,
 } from "../storage";
 import { createEditor, type Editor } from "../store";
-import { type EngineClient, startEngine } from "../worker";
-import { mendSearch } from "./mending";
+import { type EngineClient, startEngine, startSearches } from "../worker";
 
 export interface Session {
   readonly editor: Editor;
-  readonly mends: MendSearch;
+  /** Searches in the background; their worker starts with the first. */
+  readonly searches: MendSearch;
   /** The example that is shown at the first visit; null where something was kept from one before. */
   readonly example: PlanDocument | null;
   /** Asks for a file and opens it. */
@@ -52,9 +52,6 @@ const askPause = 30;
 /** A pointer that has not moved for so long rests, ms. */
 const restPause = 100;
 
-/** For so many lines of failing findings a mend is looked for. */
-const mostMends = 6;
-
 /** Starts with the plan of the last visit, or with `first`. */
 export async function startSession(first: PlanDocument): Promise<Session> {
   const database = await openDatabase().catch(() => null);
@@ -67,7 +64,6 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const editor = createEditor({
     document: start,
     report: (plan, inPassing) => reportOf(plan, inPassing ? engine.inPassing : engine.answers),
-    mends: engine.mends,
     refuse: refusalOf,
     schedule: oncePerFrame(),
   });
@@ -103,7 +99,7 @@ export async function startSession(first: PlanDocument): Promise<Session> {
 
   return {
     editor,
-    mends: mendSearch(editor, engine),
+    searches: startSearches(),
     example: kept === null ? first : null,
     openBytes,
     openFile: async () => {
@@ -161,13 +157,11 @@ function askAlong(editor: Editor, engine: EngineClient): void {
   const ask = (): void => {
     waiting = false;
     const { preview, document, answers, view, gesture } = editor.state();
-    const failing = linesOf(answers.report.findings).filter(({ worst }) => worst.verdict === "fails");
     engine.ask({
       document: preview ?? document,
       revision: answers.revision,
       step: view.step,
       hasty: gesture !== null,
-      toMend: failing.slice(0, mostMends).map(({ worst }) => worst),
     });
   };
   editor.store.subscribe((state, before) => {

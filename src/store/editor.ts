@@ -4,7 +4,7 @@
  */
 
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { type Finding, type Mend, type Part, pending, type Report } from "../checks";
+import type { Report } from "../checks";
 import { complete, type Plan, type PlanDocument, type StandId } from "../plan";
 import { type EditArguments, type EditId, editOf } from "./commands";
 import { createGesture, type Gesture } from "./gesture";
@@ -32,8 +32,6 @@ export interface EditorOptions {
    * runs, and the answer has to be there within the frame.
    */
   readonly report: (plan: Plan, inPassing: boolean) => Report;
-  /** What would mend a finding of a plan, as far as it is known. */
-  readonly mends?: (plan: Plan, finding: Finding) => Part<readonly Mend[]>;
   /** What is wrong with a document that an edit made, as one sentence; null = it may stand. */
   readonly refuse?: (document: PlanDocument) => string | null;
   /** Runs a task before the next frame is drawn, once a frame. */
@@ -76,7 +74,6 @@ export function createEditor(options: EditorOptions): Editor {
     return {
       revision: revisionOf(document),
       report: options.report(plan, inPassing),
-      mends: (finding) => options.mends?.(plan, finding) ?? pending(),
     };
   };
 

@@ -1,6 +1,6 @@
 /** What the editor holds. Everything that is drawn comes from here. */
 
-import type { Finding, Mend, Part, Report } from "../checks";
+import type { Report } from "../checks";
 import type { FindingCode, LayoutId, MassId, PlanDocument, StandId, StepId } from "../plan";
 import type { History } from "./history";
 
@@ -32,8 +32,6 @@ export interface Answers {
   /** Of the document that `report` answers. */
   readonly revision: number;
   readonly report: Report;
-  /** The single changes that would mend a finding of the report. */
-  readonly mends: (finding: Finding) => Part<readonly Mend[]>;
 }
 
 export type Selection =

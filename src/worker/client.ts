@@ -4,7 +4,7 @@
  */
 
 import { proxy, type Remote, wrap } from "comlink";
-import { type Answers, type Finding, failed, type Mend, type Part } from "../checks";
+import { type Answers, failed, type Part } from "../checks";
 import { complete, type Layout, type Plan, type PlanDocument, type Step, type StepId } from "../plan";
 import type { Engine, LayoutPart, Question, Reply, StepPart, Subject } from "./protocol";
 import { createRemembered } from "./remembered";
@@ -16,8 +16,6 @@ export interface Ask {
   readonly step: StepId;
   /** Only what is in view, while a gesture runs. */
   readonly hasty: boolean;
-  /** Findings that a mend is looked for, the worst first. */
-  readonly toMend: readonly Finding[];
 }
 
 export interface EngineClient {
@@ -25,8 +23,6 @@ export interface EngineClient {
   readonly answers: Answers;
   /** The same while a gesture runs: always pending with the newest answer, so that a frame costs the same whatever is known. */
   readonly inPassing: Answers;
-  /** Single changes that mend a finding of a plan. */
-  readonly mends: (plan: Plan, finding: Finding) => Part<readonly Mend[]>;
   /** Asks for what is not known yet. */
   readonly ask: (ask: Ask) => void;
   readonly stop: () => void;
@@ -112,8 +108,6 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
   return {
     answers: answersBy(remembered.find),
     inPassing: answersBy((_, question) => remembered.last(question)),
-    mends: (plan, finding) =>
-      remembered.find(plan, { part: "mends", of: finding.layout, finding }) as Part<readonly Mend[]>,
     ask: (ask) => {
       if (running === null) {
         start(ask);
@@ -131,7 +125,7 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
 }
 
 /** What to ask of a plan, the step in view first, what takes longest last. */
-function questionsOf(plan: Plan, { step: inView, hasty, toMend }: Ask): readonly Question[] {
+function questionsOf(plan: Plan, { step: inView, hasty }: Ask): readonly Question[] {
   const view = plan.steps.filter(({ id }) => id === inView);
   const layoutsInView = plan.layouts.filter(({ id }) => view.some(({ layout }) => layout === id));
   const steps = hasty ? view : [...view, ...plan.steps.filter(({ id }) => id !== inView)];
@@ -145,7 +139,6 @@ function questionsOf(plan: Plan, { step: inView, hasty, toMend }: Ask): readonly
     ...ofSteps("bounds"),
     ...ofLayouts("floor"),
     ...ofSteps("strength"),
-    ...toMend.map((finding): Question => ({ part: "mends", of: finding.layout, finding })),
     ...ofSteps("certificates"),
     ...ofSteps("margins"),
   ];

@@ -1,26 +1,12 @@
 /** The worker's side of the protocol: works through questions, and gives up when a newer subject has come. */
 
-import { computed, failed, known, type Mend, marginsSearch, mendsSearch, type Part } from "../checks";
+import { computed, failed, known, marginsSearch, type Part } from "../checks";
 import { complete, layoutOf, type Plan, type PlanDocument, stepOf } from "../plan";
+import { breathe } from "./breathe";
 import type { Engine, Question, Subject } from "./protocol";
 
 /** Long work lets messages in this often, ms. */
 const stint = 8;
-
-/** At most so many mends of a finding are looked for. */
-const enoughMends = 1;
-
-/** Lets waiting messages in. */
-function breathe(): Promise<void> {
-  return new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(null);
-  });
-}
 
 export function createEngine(): Engine {
   let last: { readonly revision: number; readonly document: PlanDocument } | null = null;
@@ -90,14 +76,6 @@ function* working(plan: Plan, question: Question): Generator<unknown, Part<unkno
       return computed[question.part](plan, stepOf(plan, question.of));
     case "margins":
       return known(yield* marginsSearch(plan, question.of));
-    case "mends": {
-      const found: Mend[] = [];
-      for (const mend of mendsSearch(plan, question.finding, enoughMends)) {
-        if (mend !== null) found.push(mend);
-        yield;
-      }
-      return known(found);
-    }
     default:
       return question satisfies never;
   }

@@ -1,6 +1,6 @@
 /** What the page and the worker say to each other. Plans go over as documents; both sides complete them alike. */
 
-import type { Answers, Finding, Part } from "../checks";
+import type { Answers, Part } from "../checks";
 import type { LayoutDocument, LayoutId, PlanDocument, StepId } from "../plan";
 
 /** The parts that take longer than a frame, by what they speak of. */
@@ -9,9 +9,7 @@ export type StepPart = Exclude<keyof Answers, LayoutPart>;
 
 export type Question =
   | { readonly part: StepPart; readonly of: StepId }
-  | { readonly part: LayoutPart; readonly of: LayoutId }
-  /** The single changes that would mend a finding. */
-  | { readonly part: "mends"; readonly of: LayoutId; readonly finding: Finding };
+  | { readonly part: LayoutPart; readonly of: LayoutId };
 
 /** What is to be answered: the whole document, or only the layouts where nothing else has changed since the last. */
 export type Subject =

@@ -48,11 +48,7 @@ export function createRemembered(): Remembered {
   };
 }
 
-function nameOf(question: Question): string {
-  if (question.part !== "mends") return `${question.part} ${question.of}`;
-  const { code, step, stand, layout } = question.finding;
-  return `mends ${code} ${layout} ${step ?? ""} ${stand ?? ""}`;
-}
+const nameOf = ({ part, of }: Question): string => `${part} ${of}`;
 
 /** What the answer to a question is computed from; the layout holds the entry, so that it goes with the layout. */
 function readBy(plan: Plan, question: Question): { readonly layout: Layout | null; readonly keys: readonly unknown[] } {
@@ -61,8 +57,6 @@ function readBy(plan: Plan, question: Question): { readonly layout: Layout | nul
   switch (question.part) {
     case "floor":
       return { layout: layoutWith(plan, question.of), keys };
-    case "mends":
-      return { layout: layoutWith(plan, question.of), keys: [...keys, steps] };
     case "bounds":
     case "strength":
     case "certificates":

@@ -43,7 +43,7 @@ function clientOn(hand: ReturnType<typeof handEngine>) {
   let answers = 0;
   const client = createClient({ engine: hand.engine, answered: () => (answers += 1) });
   const ask = (document: PlanDocument, hasty = false) =>
-    client.ask({ document, revision: revisionOf(document), step: stepOne, hasty, toMend: [] });
+    client.ask({ document, revision: revisionOf(document), step: stepOne, hasty });
   const bounds = (document: PlanDocument): Part<unknown> => {
     const plan = complete(document);
     return client.answers.bounds(plan, plan.steps[0]!);
@@ -121,7 +121,7 @@ describe("the engine's client", () => {
       engine: { answer: () => Promise.reject(new Error("out of memory")), stop: () => {} } as never,
       answered: () => {},
     });
-    client.ask({ document: beam, revision: revisionOf(beam), step: stepOne, hasty: false, toMend: [] });
+    client.ask({ document: beam, revision: revisionOf(beam), step: stepOne, hasty: false });
     await new Promise((next) => setTimeout(next));
     const plan = complete(beam);
     expect(client.answers.bounds(plan, plan.steps[0]!)).toEqual({

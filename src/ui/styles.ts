@@ -20,6 +20,7 @@ import "@mantine/core/styles/Checkbox.css";
 import "@mantine/core/styles/Radio.css";
 import "@mantine/core/styles/Menu.css";
 import "@mantine/core/styles/Modal.css";
+import "@mantine/core/styles/FloatingIndicator.css";
 import "@mantine/core/styles/SegmentedControl.css";
 import "@mantine/core/styles/Tabs.css";
 import "@fontsource/ibm-plex-sans-condensed/latin-400.css";

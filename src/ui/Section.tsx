@@ -12,7 +12,7 @@ export function Section({
   children,
 }: {
   readonly title: string;
-  readonly level?: 2 | 3 | 4;
+  readonly level?: 2 | 3;
   readonly actions?: ReactNode;
   readonly children: ReactNode;
 }) {

@@ -65,6 +65,8 @@ export function useDraft<Value>(options: DraftOptions<Value>): Draft {
     onKeyDown: (event) => {
       switch (event.key) {
         case "Enter":
+          // Enter takes the number; it does not send the form around it.
+          event.preventDefault();
           commit();
           break;
         case "Escape":

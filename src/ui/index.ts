@@ -3,6 +3,7 @@ import "./styles";
 
 export type { BandNumbers } from "./band";
 export { type Column, DataTable, type DataTableProps } from "./DataTable";
+export { Dialog, type DialogProps } from "./Dialog";
 export {
   CheckField,
   type Choice,

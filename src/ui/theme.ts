@@ -31,6 +31,10 @@ export const theme = createTheme({
   cursorType: "pointer",
   respectReducedMotion: true,
   focusRing: "auto",
+  components: {
+    // The placeholder would be a child of the menu that is none of its items; the first item takes the focus instead.
+    Menu: { defaultProps: { withInitialFocusPlaceholder: false } },
+  },
 });
 
 /** Our variables beside Mantine's, and Mantine's own colours led back to ours. */

@@ -26,7 +26,7 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
       const orMore = (key: keyof typeof scanEnd) => (margins[key] >= scanEnd[key] ? "at least " : "");
       return (
         <div data-pending={part.status === "pending"} className={styles.mayBePending}>
-          <h3 className={styles.blockTitle}>Good up to</h3>
+          <h2 className={styles.blockTitle}>Good up to</h2>
           <TitleBlock>
             <Entry name="Heavier by">
               {orMore("weight")}× {margins.weight.toFixed(2)}

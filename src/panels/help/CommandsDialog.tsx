@@ -1,9 +1,9 @@
 /** All that can be done, with its keys: type a few letters, Enter does it. The same table as menus and keys read. */
 
-import { Modal, TextInput } from "@mantine/core";
+import { TextInput } from "@mantine/core";
 import { type KeyboardEvent, useId, useState } from "react";
 import { type Action, actions, theEditor } from "../../store";
-import { Icon } from "../../ui";
+import { Dialog, Icon } from "../../ui";
 import styles from "../panels.module.css";
 import { keyWords, matching } from "./keyWords";
 
@@ -24,15 +24,9 @@ export interface CommandsDialogProps {
 
 export function CommandsDialog({ opened, onClose, more = [] }: CommandsDialogProps) {
   return (
-    <Modal
-      opened={opened}
-      onClose={onClose}
-      size="lg"
-      title="What can be done, and its keys"
-      closeButtonProps={{ "aria-label": "Close" }}
-    >
+    <Dialog opened={opened} onClose={onClose} title="What can be done, and its keys">
       {opened && <CommandList more={more} close={onClose} />}
-    </Modal>
+    </Dialog>
   );
 }
 

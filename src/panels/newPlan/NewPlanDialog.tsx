@@ -1,8 +1,8 @@
 /** A new plan, one screen: the questions somebody in the shop can answer, each of which takes "don't know". */
 
-import { Modal } from "@mantine/core";
 import { lazy, Suspense } from "react";
 import type { PlanDocument } from "../../plan";
+import { Dialog } from "../../ui";
 
 const NewPlanForm = lazy(() => import("./NewPlanForm"));
 
@@ -17,18 +17,12 @@ export interface NewPlanDialogProps {
 
 export function NewPlanDialog({ opened, onClose, onMade, units }: NewPlanDialogProps) {
   return (
-    <Modal
-      opened={opened}
-      onClose={onClose}
-      fullScreen
-      title="My piece: a new plan"
-      closeButtonProps={{ "aria-label": "Close" }}
-    >
+    <Dialog opened={opened} onClose={onClose} whole title="My piece: a new plan">
       {opened && (
         <Suspense>
           <NewPlanForm units={units} make={onMade} />
         </Suspense>
       )}
-    </Modal>
+    </Dialog>
   );
 }

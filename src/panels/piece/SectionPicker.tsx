@@ -1,6 +1,6 @@
 /** A section from the library or built up from plates, with its picture and properties. Loaded when first opened. */
 
-import { Button, Modal, SegmentedControl } from "@mantine/core";
+import { Button, SegmentedControl } from "@mantine/core";
 import { useMemo, useState } from "react";
 import {
   box,
@@ -19,7 +19,7 @@ import {
   steelDensity,
   steelGrades,
 } from "../../library";
-import { CheckField, ChoiceField, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
+import { CheckField, ChoiceField, Dialog, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
 import styles from "../panels.module.css";
 
 export interface PickedSection {
@@ -54,7 +54,7 @@ export default function SectionPicker({ close, pick }: SectionPickerProps) {
   const section = useMemo(() => sectionOf(kind, name, plates), [kind, name, plates]);
   const yieldStress = steelGrades.find((one) => one.name === grade)?.yield ?? null;
   return (
-    <Modal opened onClose={close} size="lg" title="Pick a section" closeButtonProps={{ "aria-label": "Close" }}>
+    <Dialog opened onClose={close} title="Pick a section">
       <SegmentedControl
         aria-label="Kind of section"
         fullWidth
@@ -99,7 +99,7 @@ export default function SectionPicker({ close, pick }: SectionPickerProps) {
           Leave it
         </Button>
       </div>
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -18,7 +18,7 @@ export function ZonesEditor({ piece }: { readonly piece: Piece }) {
     <>
       <Section
         title="Bearing areas"
-        level={4}
+        level={3}
         actions={
           <AddButton onClick={() => change({ restZones: [...rest, startZone(piece)] }, "Add a bearing area")}>
             Add
@@ -94,7 +94,7 @@ interface NamedZonesProps<Zone extends NamedPolygon> {
 export function NamedZones<Zone extends NamedPolygon>(props: NamedZonesProps<Zone>) {
   const { title, zones, add, commit, axes = pieceAxes, more } = props;
   return (
-    <Section title={title} level={4} actions={<AddButton onClick={add}>Add</AddButton>}>
+    <Section title={title} level={3} actions={<AddButton onClick={add}>Add</AddButton>}>
       {zones.length === 0 && <p className={styles.quiet}>None.</p>}
       {zones.map((zone, index) => {
         const replace = (after: Zone) => commit(zones.map((old, at) => (at === index ? after : old)));

@@ -137,7 +137,7 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
     commit([...written, { name: "walkway", from: [least[0] + 0.5, y], to: [greatest[0] - 0.5, y] }], "Add a walkway");
   };
   return (
-    <Section title="Walkways" level={4} actions={<AddButton onClick={add}>Add</AddButton>}>
+    <Section title="Walkways" level={3} actions={<AddButton onClick={add}>Add</AddButton>}>
       {bay.walkways.length === 0 && <p className={styles.quiet}>None.</p>}
       {bay.walkways.map((walkway, index) => {
         const replace = (keys: Changes<WalkwayDocument>) =>

@@ -1,11 +1,21 @@
 /** The plan's stands and stand types: what there is to stand on, and putting it under the piece. */
 
-import { ActionIcon, Button, Modal } from "@mantine/core";
+import { ActionIcon, Button } from "@mantine/core";
 import { useState } from "react";
 import { genericStands } from "../../library";
 import type { LayoutId, Plan, Stand, StandDocument, StandId, StandTypeDocument, StandTypeId } from "../../plan";
 import { freeId, layoutInView, theEditor } from "../../store";
-import { ChoiceField, type Column, DataTable, Icon, QuantityField, Section, TextField, useFormat } from "../../ui";
+import {
+  ChoiceField,
+  type Column,
+  DataTable,
+  Dialog,
+  Icon,
+  QuantityField,
+  Section,
+  TextField,
+  useFormat,
+} from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { conditionChoices } from "../words";
@@ -40,29 +50,17 @@ export default function RegisterPanel() {
       >
         <TypesList plan={plan} edit={setEditing} />
       </Section>
-      <Modal
-        opened={editing !== null}
-        onClose={() => setEditing(null)}
-        size="lg"
-        title="Stand type"
-        closeButtonProps={{ "aria-label": "Close" }}
-      >
+      <Dialog opened={editing !== null} onClose={() => setEditing(null)} title="Stand type">
         {editing !== null && <StandTypeEditor type={editing} />}
-      </Modal>
-      <Modal
-        opened={choosing}
-        onClose={() => setChoosing(false)}
-        size="lg"
-        title="A stand to start from"
-        closeButtonProps={{ "aria-label": "Close" }}
-      >
+      </Dialog>
+      <Dialog opened={choosing} onClose={() => setChoosing(false)} title="A stand to start from">
         <GenericChoice
           choose={(type) => {
             setChoosing(false);
             setEditing(addType(plan, type));
           }}
         />
-      </Modal>
+      </Dialog>
     </>
   );
 }

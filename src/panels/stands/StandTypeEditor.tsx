@@ -39,7 +39,7 @@ export function StandTypeEditorView({ type, used }: { readonly type: StandType; 
         />
       </div>
       <RatingFields type={type} change={change} />
-      <Section title="Height and top" level={4}>
+      <Section title="Height and top" level={3}>
         <div className={styles.fields}>
           <QuantityField
             label="Least height"
@@ -80,7 +80,7 @@ export function StandTypeEditorView({ type, used }: { readonly type: StandType; 
           />
         </div>
       </Section>
-      <Section title="Legs and feet" level={4}>
+      <Section title="Legs and feet" level={3}>
         <div className={styles.fields}>
           <QuantityField
             label="Between leg frames"
@@ -162,7 +162,7 @@ function RatingFields({ type, change }: RatingProps) {
     change({ ratedLoad });
   };
   return (
-    <Section title="What its plate says" level={4} actions={<HelpFor entry="rating" />}>
+    <Section title="What its plate says" level={3} actions={<HelpFor entry="rating" />}>
       <div className={styles.fields}>
         <QuantityField
           label="Load, spread over the top"

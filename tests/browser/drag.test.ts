@@ -1,5 +1,6 @@
 import { expect, test } from "@playwright/test";
 import {
+  cameraOf,
   drag,
   expectLevel,
   levelOf,
@@ -89,15 +90,15 @@ test("a stand over its rating is said, and undo takes it back", async ({ page })
 test("a stand is turned by its handle", async ({ page }) => {
   await openWith(page, twoStands);
   const centre = await onPlan(page, 9, 0);
-  const end = await onPlan(page, 9, -0.75);
+  const end = await onPlan(page, 9, 0.75);
   await page.mouse.click(centre.x, centre.y);
-  const reach = end.y - centre.y + 34;
-  // The handle lies along (sin a, −cos a) from the middle: at 30° half the reach to the right.
+  const reach = centre.y - end.y + 34;
+  // The handle lies along the top, (−sin a, cos a) from its middle: at 30° half the reach to the left.
   const angle = (30 * Math.PI) / 180;
   await drag(
     page,
-    { x: centre.x, y: centre.y + reach },
-    { x: centre.x + reach * Math.sin(angle), y: centre.y + reach * Math.cos(angle) },
+    { x: centre.x, y: centre.y - reach },
+    { x: centre.x - reach * Math.sin(angle), y: centre.y - reach * Math.cos(angle) },
   );
   expect(numberIn(await page.getByLabel("B, angle from square").inputValue())).toBe(30);
 });
@@ -120,4 +121,70 @@ test("the first start shows the example beam with what is wrong with it", async 
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("12,700 lb beam on four 10,000 lb horses");
   await showStands(page);
   await expect(page.getByTestId("level-H-03")).toHaveText("9,422 lb");
+});
+
+test("the piece is moved and turned in the bay by its handles; the stands travel with it", async ({ page }) => {
+  await openWith(page, {
+    ...twoStands,
+    bay: {
+      floor: { slope: [0, 0] },
+      outline: [
+        [-4, -4],
+        [16, -4],
+        [16, 8],
+        [-4, 8],
+      ],
+    },
+  });
+  await page.getByRole("tab", { name: "Piece", exact: true }).click();
+  const pose = async () => {
+    const [x, y, heading] = await Promise.all(
+      ["datum end, x", "datum end, y", "Heading from +x"].map(async (label) =>
+        numberIn(await page.getByLabel(label, { exact: true }).inputValue()),
+      ),
+    );
+    return { x: x! / 1000, y: y! / 1000, heading: heading! };
+  };
+  // Pressed between the stands, the piece is chosen; its handle is at the middle.
+  const beside = await onPlan(page, 4, 0);
+  await page.mouse.click(beside.x, beside.y);
+  const middle = await onPlan(page, 5, 0);
+  const { scale } = await cameraOf(page);
+  await drag(page, middle, { x: middle.x - 1.5 * scale, y: middle.y - 0.5 * scale });
+  const moved = await pose();
+  expect(moved.x).toBeCloseTo(-1.5, 1);
+  expect(moved.y).toBeCloseTo(0.5, 1);
+  expect(moved.heading).toBe(0);
+  // It is seen where it was let go: the middle lies under the pointer.
+  const after = await onPlan(page, 5, 0);
+  expect(Math.abs(after.x - (middle.x - 1.5 * scale))).toBeLessThan(2);
+  expect(Math.abs(after.y - (middle.y - 0.5 * scale))).toBeLessThan(2);
+
+  // The turning handle stands 34 px beyond the far end; pulled round by 90° about the middle of the piece.
+  const end = await onPlan(page, 10, 0);
+  await drag(page, { x: end.x + 34, y: end.y }, { x: after.x, y: after.y - 120 });
+  const turned = await pose();
+  expect(turned.heading).toBe(90);
+  // The middle stays: (x, y) + R(90°)·(5, 0) = (x, y + 5), which was (−1.5 + 5, 0.5).
+  expect(turned.x).toBeCloseTo(moved.x + 5, 2);
+  expect(turned.y + 5).toBeCloseTo(moved.y, 2);
+  await showStands(page);
+  expect(await placeOf(page, "B")).toBe(9);
+  await expectLevel(page, "B", W / 2);
+});
+
+test("a stand of the plan is placed and takes its share; taken away, it is there to be placed again", async ({
+  page,
+}) => {
+  await openWith(page, twoStands);
+  await page.getByRole("row", { name: /^C\b/ }).getByRole("button", { name: "Place" }).click();
+  await expect.poll(() => levelOf(page, "C")).toBeGreaterThan(0);
+  // A rigid beam on three stands as stiff as each other: they carry the weight and its moment together.
+  const [a, b, c] = [await levelOf(page, "A"), await levelOf(page, "B"), await levelOf(page, "C")];
+  const s = await placeOf(page, "C");
+  expect(Math.abs(a + b + c - W)).toBeLessThan(2);
+  expect(Math.abs(a * 1 + b * 9 + c * s - W * 5)).toBeLessThan(12);
+  await page.getByRole("button", { name: "Take C away" }).first().click();
+  await expectLevel(page, "A", W / 2);
+  await expect(page.getByRole("row", { name: /^C\b/ }).getByRole("button", { name: "Place" })).toBeVisible();
 });

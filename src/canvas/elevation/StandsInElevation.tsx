@@ -138,7 +138,7 @@ export const GapsInElevation = memo(function GapsInElevation({
     return (paper: Paper) => {
       notes.forEach((note, index) => {
         const at = middles[index] ?? note.places[0]!;
-        note.draw(paper, at[0] >= map.x(note.s) ? 1 : -1);
+        note.draw(paper, at, at[0] >= map.x(note.s) ? 1 : -1);
         write(paper, note.text, at, { colour: note.colour, size: typeSize.small, rim: look.colours.paper });
       });
     };
@@ -156,7 +156,7 @@ interface Note extends LabelWish {
   readonly s: number;
   readonly colour: string;
   /** Draws what the text is about, on the right (1) or left (−1) of the stand. */
-  readonly draw: (paper: Paper, side: 1 | -1) => void;
+  readonly draw: (paper: Paper, at: Point, side: 1 | -1) => void;
 }
 
 /** What is to be said beside a stand: its gap, else its shim, else nothing. */
@@ -174,7 +174,7 @@ function noteOf(stand: StandProfile, half: number, map: ElevationMap, look: Look
   const top = map.y(stand.top);
   if (stand.gap !== null && stand.underside !== null) {
     const under = map.y(stand.underside);
-    return note(`gap ${lengthWords(stand.gap, look.display)}`, top + 10, drawing.gap, (paper, side) => {
+    return note(`gap ${lengthWords(stand.gap, look.display)}`, top + 10, drawing.gap, (paper, _, side) => {
       const edge = edgeOn(side);
       const x = crisp(edge + side * 9);
       const pen = { colour: drawing.gap, width: lineWeight.thin };
@@ -188,11 +188,11 @@ function noteOf(stand: StandProfile, half: number, map: ElevationMap, look: Look
   }
   if (placement.shim === 0) return [];
   const middle = map.y(stand.top - stand.shim / 2);
-  return note(`shim ${lengthWords(placement.shim, look.display)}`, middle + 10, drawing.shim, (paper, side) => {
+  const text = `shim ${lengthWords(placement.shim, look.display)}`;
+  return note(text, middle + 10, drawing.shim, (paper, at, side) => {
     const edge = edgeOn(side);
-    line(paper, [edge + side * 2, middle], [edge + side * 14, middle + 6], {
-      colour: drawing.shim,
-      width: lineWeight.thin,
-    });
+    const near = at[0] - side * (widthOf(text, { size: typeSize.small }) / 2 + 3);
+    const toward: Point = (near - edge) * side > 0 ? [near, at[1]] : [at[0], at[1] + (at[1] < middle ? 8 : -8)];
+    line(paper, [edge + side * 2, middle], toward, { colour: drawing.shim, width: lineWeight.thin });
   });
 }

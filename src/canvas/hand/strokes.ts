@@ -64,8 +64,8 @@ export function turnStand(editor: Editor, stand: StandId, toPiece: (pixel: Point
   return {
     move: (pixel) => {
       const [ps, pt] = toPiece(pixel);
-      // The handle lies at −along, (sin a, −cos a).
-      const angle = roundAngle((Math.atan2(ps - s, t - pt) * 180) / Math.PI);
+      // The handle lies along the top, (−sin a, cos a).
+      const angle = roundAngle((Math.atan2(s - ps, pt - t) * 180) / Math.PI);
       editor.gesture.move((document) => edits["stand.turn"].run(document, { layout: layout.id, stand, angle }));
     },
     end: editor.gesture.finish,

@@ -38,7 +38,10 @@ export function dimensionsOf(layout: Layout, piece: Piece, map: PlanMap, look: L
     stand,
     s,
     text,
-    at: [x, map.size.height - layoutOf.line - 11 - layoutOf.row * rows[index]!],
+    at: [
+      Math.max(width / 2 + 4, Math.min(map.size.width - width / 2 - 4, x)),
+      map.size.height - layoutOf.line - 11 - layoutOf.row * rows[index]!,
+    ],
     width,
   }));
 }
@@ -71,7 +74,7 @@ export const Dimensions = memo(function Dimensions({
       stroke(paper, { colour: drawing.dimension, width: lineWeight.outline });
       for (const dimension of dimensionsOf(layout, piece, map, look)) {
         const chosen = dimension.stand !== null && selected.includes(dimension.stand);
-        const x = crisp(dimension.at[0]);
+        const x = crisp(map.piece([dimension.s, 0])[0]);
         const placement = layout.placements.find(({ stand }) => stand === dimension.stand);
         const [, from] = map.piece([dimension.s, placement?.t ?? 0]);
         line(paper, [x, from], [x, map.size.height], {

@@ -52,6 +52,7 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
   const layout = useEditor(layoutInView);
   const selected = useEditor(selectedStands);
   const mass = useEditor((state) => (state.selection.kind === "mass" ? state.selection.id : null));
+  const pieceChosen = useEditor((state) => state.selection.kind === "piece");
   const overlays = useEditor((state) => state.view.overlays);
   const verdicts = useEditorList<VerdictSoFar | null>((state) =>
     standIdsInView(state).map((stand) => standVerdict(state, stand)),
@@ -62,7 +63,7 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
       ...(overlays.masses ? massNames(plan, step, mass, map, look) : []),
       ...(overlays.zones ? zoneNames(plan, map, look) : []),
       ...bayNames(plan, map, look),
-      ...endNames(plan, map, look),
+      ...(pieceChosen ? [] : endNames(plan, map, look)),
     ];
     const within = { left: 4, top: 4, right: map.size.width - 4, bottom: lowerEdge(map, overlays) };
     const middles = placeLabels(names, tops(plan, layout, map), within);
@@ -72,7 +73,7 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
         if (at != null) drawName(paper, name, at, look);
       });
     };
-  }, [plan, step, layout, selected, mass, overlays, verdicts, map, look]);
+  }, [plan, step, layout, selected, mass, pieceChosen, overlays, verdicts, map, look]);
   return <Sketch draw={draw} />;
 });
 
@@ -121,7 +122,7 @@ function topOf(plan: Plan, placement: Layout["placements"][number], map: PlanMap
   return footprintOf(typeOf(plan, placement.stand), placement.height, standFrame(placement)).top.map(map.piece);
 }
 
-/** A stand's mark stands at the upper end of its top. */
+/** A stand's mark stands at the upper end of its top, of a chosen one at the lower. */
 function standNames(
   plan: Plan,
   layout: Layout,
@@ -133,24 +134,20 @@ function standNames(
   return layout.placements.map((placement, index) => {
     const ring = topOf(plan, placement, map);
     const box = boxOf(ring);
-    const upper = ring.filter(([, y]) => y < box.top + 1);
-    const x = upper.reduce((sum, [px]) => sum + px, 0) / upper.length;
+    const middleOf = (points: readonly Point[]): number => points.reduce((sum, [x]) => sum + x, 0) / points.length;
+    const upper = middleOf(ring.filter(([, y]) => y < box.top + 1));
+    const lower = middleOf(ring.filter(([, y]) => y > box.bottom - 1));
     const chosen = selected.includes(placement.stand);
     const verdict = verdicts[index] ?? null;
     const ink = chosen ? look.colours.accent : inkOf(look, verdict === "unknown" ? null : verdict);
-    return named(
-      placement.stand,
-      [
-        [x, box.top - 10],
-        [x, box.top - 25],
-        [x, box.bottom + 10],
-      ],
-      ink,
-      {
-        strong: true,
-        must: true,
-      },
-    );
+    const above: readonly Point[] = [
+      [upper, box.top - 10],
+      [upper, box.top - 25],
+    ];
+    const below: Point = [lower, box.bottom + 10];
+    // The turning handle of a chosen one stands above it.
+    const places = chosen ? [below, ...above] : [...above, below];
+    return named(placement.stand, places, ink, { strong: true, must: true });
   });
 }
 

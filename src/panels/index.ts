@@ -3,7 +3,9 @@
 export { DrawingBar } from "./drawing/DrawingBar";
 export { DrawMenu, type DrawMenuProps } from "./drawing/DrawMenu";
 export { ImportDialog, type ImportDialogProps } from "./drawing/ImportDialog";
+export type { OpenedPicture, PictureSource, ReadPicture } from "./drawing/pictureSource";
 export type { DrawingAnswer, DrawingLayer, DrawingSource, JoinedLoops } from "./drawing/source";
+export { TraceDialog, type TraceDialogProps } from "./drawing/TraceDialog";
 export { type MendSearch, MendSearchContext } from "./findings/mends";
 export { type Command, CommandsDialog, type CommandsDialogProps } from "./help/CommandsDialog";
 export { LiveRegion } from "./LiveRegion";

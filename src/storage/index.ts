@@ -3,3 +3,4 @@ export { type Autosave, type AutosaveState, createAutosave } from "./autosave";
 export { openDatabase, type PlanDatabase, type PlanRecord } from "./database";
 export { fileNameFor, largestFile, type OpenedFile, openFile, readFile, type SavedFile, saveFile } from "./files";
 export { lockPlan, type PlanLock } from "./lock";
+export { type KeptPicture, openPictures, type PictureDatabase } from "./pictures";

@@ -2,10 +2,19 @@
 
 import { memo, useMemo } from "react";
 import { pictureToBay, useDrafting } from "../../store";
+import { colours } from "../../ui";
 import type { PlanMap } from "../camera";
+import type { Look } from "../look";
 import { type Paper, Sketch } from "../sketch";
 
-export const PictureInPlan = memo(function PictureInPlan({ map }: { readonly map: PlanMap }) {
+export const PictureInPlan = memo(function PictureInPlan({
+  map,
+  look,
+}: {
+  readonly map: PlanMap;
+  readonly look: Look;
+}) {
+  const onDark = look.colours === colours.dark;
   const picture = useDrafting((state) => state.picture);
   const draw = useMemo(() => {
     if (picture === null || !picture.shown) return null;
@@ -25,8 +34,11 @@ export const PictureInPlan = memo(function PictureInPlan({ map }: { readonly map
       );
       paper.globalAlpha = picture.strength;
       paper.imageSmoothingQuality = "high";
-      paper.drawImage(picture.image, 0, 0, width, height);
+      // Of a drawing only its lines are laid over the sheet, whatever the theme; a photograph covers it.
+      const lines = picture.negative === null ? null : onDark ? "screen" : "multiply";
+      if (lines !== null) paper.globalCompositeOperation = lines;
+      paper.drawImage(onDark ? (picture.negative ?? picture.image) : picture.image, 0, 0, width, height);
     };
-  }, [picture, map]);
+  }, [picture, map, onDark]);
   return draw === null ? null : <Sketch draw={draw} />;
 });

@@ -40,7 +40,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
     <Stage width={map.size.width} height={map.size.height} listening={false}>
       <Layer listening={false}>
         {bay === null ? null : <BayInPlan bay={bay} map={map} look={look} />}
-        <PictureInPlan map={map} />
+        <PictureInPlan map={map} look={look} />
         {tripZones ? stands.map((id) => <TripZoneInPlan key={id} stand={id} map={map} look={look} />) : null}
       </Layer>
       <Layer listening={false}>

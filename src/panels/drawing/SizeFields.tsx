@@ -55,14 +55,16 @@ function TrueSize({ state, size }: { readonly state: ImportState; readonly size:
   const { change, confirmed, measured } = state;
   const format = useFormat();
   const [what, setWhat] = useState<Measured>("length");
+  const [typed, setTyped] = useState<number | null>(null);
   const [differs, setDiffers] = useState<{ readonly drawn: number; readonly typed: number } | null>(null);
   const drawn = what === "points" ? measured : size[what];
 
-  const compare = (typed: number): string | null => {
-    if (typed <= 0) return "A size is more than 0.";
+  const compare = (size: number): string | null => {
+    if (size <= 0) return "A size is more than 0.";
     if (drawn === null) return "Touch two corners in the picture first.";
-    const answer = compareSize(drawn, typed);
-    setDiffers(answer.kind === "agrees" ? null : { drawn, typed });
+    const answer = compareSize(drawn, size);
+    setDiffers(answer.kind === "agrees" ? null : { drawn, typed: size });
+    setTyped(size);
     change({ confirmed: answer.kind === "agrees" });
     return null;
   };
@@ -80,6 +82,7 @@ function TrueSize({ state, size }: { readonly state: ImportState; readonly size:
           ]}
           choose={(value) => {
             setWhat(value);
+            setTyped(null);
             setDiffers(null);
             change({ measuring: value === "points", confirmed: false });
           }}
@@ -87,7 +90,7 @@ function TrueSize({ state, size }: { readonly state: ImportState; readonly size:
         <QuantityField
           label={drawn === null ? "Touch two corners in the picture" : `Drawn as ${format(drawn, "length")}, in truth`}
           kind="length"
-          value={null}
+          value={typed}
           step={0}
           commit={compare}
         />

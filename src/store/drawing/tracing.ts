@@ -19,6 +19,8 @@ export interface TracedPicture extends PicturePlace {
   readonly name: string;
   /** What is drawn. */
   readonly image: CanvasImageSource;
+  /** Black lines on white turned round, for the dark theme; null where it is a photograph. */
+  readonly negative: CanvasImageSource | null;
   readonly width: number;
   readonly height: number;
   /** 0 = not to be seen, 1 = as it is. */

@@ -23,7 +23,7 @@ export interface Line {
  * counted (even and odd); what is inside on either side is inside or on an edge. A corner nearer to the line than
  * `geometryTolerance.touching` counts as on it. O(n) in the corners, O(m log m) in the crossings.
  */
-export function stretchesInPolygon(line: Line, polygon: Polygon): Stretch[] {
+export function stretchesInPolygon(line: Line, polygon: Polygon): readonly Stretch[] {
   const crossings = crossingsOf(line, ringOf(polygon));
   crossings.sort((a, b) => a.c - b.c);
   const stretches: Stretch[] = [];
@@ -41,7 +41,8 @@ export function stretchesInPolygon(line: Line, polygon: Polygon): Stretch[] {
 }
 
 /** All stretches that lie in any of those given: ascending, what touches or overlaps joined. */
-export function joinTouching(stretches: readonly Stretch[]): Stretch[] {
+export function joinTouching(stretches: readonly Stretch[]): readonly Stretch[] {
+  if (stretches.length < 2) return stretches;
   const joined: Stretch[] = [];
   for (const stretch of [...stretches].sort((a, b) => a[0] - b[0])) {
     const last = joined.at(-1);

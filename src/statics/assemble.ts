@@ -2,11 +2,12 @@
 
 import { pieceFrame, standFrame, toOuter } from "../geometry";
 import type { Load, MassId, Piece, Placement, Plan, Stand, StandType, Step } from "../plan";
-import { layoutOf, memo, partsOf, standOf, typeOf } from "../plan";
+import { layoutOf, partsOf, standOf, typeOf } from "../plan";
 import type { StepLevel } from "./answers";
 import { type BearingGround, type BearingInterval, bearingIntervals } from "./contacts";
 import { loadsOnParts } from "./loads";
 import type { BeamSegment, ContactPoint, PartModel, StandModel, StepModel } from "./model";
+import { remember } from "./remember";
 import { standStiffness } from "./stiffness";
 
 /** A stand of the step with what the contact points need of it. */
@@ -45,29 +46,25 @@ interface Sources {
 export function assembledStep(plan: Plan, step: Step): AssembledStep {
   const { piece, stands, standTypes, bay } = plan;
   const { placements } = layoutOf(plan, step);
-  return remembered(piece)(placements)(stands)(standTypes)(bay?.floor.slope ?? noSlope)(step.loads)(step.absent)(
-    partsOf(piece, step),
-  );
+  const slope = bay?.floor.slope ?? noSlope;
+  return remembered(placements, piece, stands, standTypes, slope, step.loads, step.absent, partsOf(piece, step));
 }
 
 const noSlope = [0, 0] as const;
-const remembered = memo((piece: Piece) =>
-  memo((placements: readonly Placement[]) =>
-    memo((stands: readonly Stand[]) =>
-      memo((standTypes: readonly StandType[]) =>
-        memo((slope: readonly [number, number]) =>
-          memo((loads: readonly Load[]) =>
-            memo((absent: readonly MassId[]) =>
-              memo((parts: readonly (readonly [number, number])[]): AssembledStep => {
-                const register = { stands, standTypes };
-                return { model: assemble({ piece, placements, register, slope, loads, absent, parts }), level: null };
-              }),
-            ),
-          ),
-        ),
-      ),
-    ),
-  ),
+const remembered = remember(
+  (
+    placements: readonly Placement[],
+    piece: Piece,
+    stands: readonly Stand[],
+    standTypes: readonly StandType[],
+    slope: readonly [number, number],
+    loads: readonly Load[],
+    absent: readonly MassId[],
+    parts: readonly (readonly [number, number])[],
+  ): AssembledStep => {
+    const register = { stands, standTypes };
+    return { model: assemble({ piece, placements, register, slope, loads, absent, parts }), level: null };
+  },
 );
 
 function assemble({ piece, placements, register, slope, loads, absent, parts }: Sources): StepModel {

@@ -8,6 +8,7 @@
 
 import { Cantilever } from "./cantilever";
 import type { LineLoad, LoadItem, PartModel, PointLoad } from "./model";
+import { Numbers } from "./numbers";
 import { resultantOf } from "./resultant";
 
 /** Numbers of the effect of loads on one stretch: three resultants about its left end, three motions of its right end. */
@@ -42,13 +43,17 @@ export interface Chain {
 export type LoadPattern = readonly LoadItem[];
 
 /** Condenses a part; `patterns` are the load items that vary together (all loads of the part as one, if left out). */
-export function chainOf(part: PartModel, patterns: readonly LoadPattern[] = [part.loads]): Chain {
+export function chainOf(
+  part: PartModel,
+  patterns: readonly LoadPattern[] = [part.loads],
+  numbers = new Numbers(),
+): Chain {
   const { contacts, segments } = part;
   const length = part.to - part.from;
   const count = contacts.length;
   const nodes: number[] = [];
   const first: number[] = [];
-  const arm = new Float64Array(count);
+  const arm = numbers.take(count);
   for (let j = 0; j < count; j++) {
     const { s, t } = contacts[j]!;
     if (s !== nodes[nodes.length - 1]) {
@@ -59,8 +64,8 @@ export function chainOf(part: PartModel, patterns: readonly LoadPattern[] = [par
   }
   first.push(count);
   const stretches = Math.max(0, nodes.length - 1);
-  const span = new Float64Array(stretches);
-  const flexibility = new Float64Array(4 * stretches);
+  const span = numbers.take(stretches);
+  const flexibility = numbers.take(4 * stretches);
   const cantilevers: Cantilever[] = [];
   for (let i = 0; i < stretches; i++) {
     const cantilever = new Cantilever(segments, nodes[i]!, nodes[i + 1]!);
@@ -74,15 +79,15 @@ export function chainOf(part: PartModel, patterns: readonly LoadPattern[] = [par
   }
   const chain: Chain = {
     length,
-    nodes: Float64Array.from(nodes),
+    nodes: numbers.from(nodes, (s) => s),
     first: Int32Array.from(first),
     arm,
-    place: Float64Array.from(nodes, (s) => (s - nodes[0]!) / length),
+    place: numbers.from(nodes, (s) => (s - nodes[0]!) / length),
     span,
     flexibility,
     patterns: patterns.length,
-    effects: new Float64Array(effectSize * patterns.length * (stretches + 2)),
-    resultants: new Float64Array(3 * patterns.length),
+    effects: numbers.take(effectSize * patterns.length * (stretches + 2)),
+    resultants: numbers.take(3 * patterns.length),
   };
   const effects = new LoadEffects(chain, cantilevers, part.from);
   for (const [index, pattern] of patterns.entries()) effects.add(index, pattern);

@@ -8,6 +8,7 @@
 
 import { type Chain, chainOf, effectSize, type LoadPattern } from "./chain";
 import type { PartModel } from "./model";
+import { Numbers } from "./numbers";
 import { Support } from "./support";
 import { Sweep } from "./sweep";
 
@@ -31,7 +32,7 @@ export class ContactProblem {
   /** Factor on each load pattern. */
   readonly factors: Float64Array;
   /** W, W·(s_R − from), W·t_R with the present factors, N and N·m. */
-  readonly resultant = new Float64Array(3);
+  readonly resultant: Float64Array;
 
   /** 1 where a contact is taken to bear. */
   readonly bearing: Uint8Array;
@@ -44,6 +45,10 @@ export class ContactProblem {
   /** How the last `increment` would change forces and u_j at the contacts, N and m. */
   readonly growth: Float64Array;
   readonly rise: Float64Array;
+  /** How far a contact force may be off its law and still be right to rounding, N. */
+  readonly slack: Float64Array;
+  /** How much of the last increment to go, and the greatest change of a contact force in the whole of it, N. */
+  readonly progress: Float64Array;
   /** Sweeps since `reset`. */
   sweeps = 0;
 
@@ -53,31 +58,39 @@ export class ContactProblem {
   /** Heights over the plane taken out of them, m. */
   private readonly unevenness: Float64Array;
   /** That plane: v, l·ψ, l·θ at the first node, m. */
-  private readonly plane = new Float64Array(3);
+  private readonly plane: Float64Array;
   private readonly push: Float64Array;
   private readonly jump: Float64Array;
-  private readonly end = new Float64Array(3);
+  private readonly end: Float64Array;
+  private readonly shift: Float64Array;
 
   constructor(part: PartModel, patterns?: readonly LoadPattern[]) {
-    const chain = chainOf(part, patterns);
+    const numbers = new Numbers();
+    const chain = chainOf(part, patterns, numbers);
     const count = part.contacts.length;
     const nodes = chain.nodes.length;
     this.chain = chain;
+    this.resultant = numbers.take(3);
+    this.plane = numbers.take(3);
+    this.end = numbers.take(4);
+    this.shift = numbers.take(3);
+    this.progress = numbers.take(2);
     this.support = new Support(part);
-    this.heights = Float64Array.from(part.contacts, (contact) => contact.height);
-    this.stiffness = Float64Array.from(part.contacts, (contact) => contact.stiffness);
-    this.factors = new Float64Array(chain.patterns).fill(1);
+    this.heights = numbers.from(part.contacts, (contact) => contact.height);
+    this.stiffness = numbers.from(part.contacts, (contact) => contact.stiffness);
+    this.factors = numbers.take(chain.patterns).fill(1);
     this.bearing = new Uint8Array(count).fill(1);
-    this.motions = new Float64Array(3 * nodes);
-    this.force = new Float64Array(count);
-    this.depth = new Float64Array(count);
-    this.growth = new Float64Array(count);
-    this.rise = new Float64Array(count);
-    this.sweep = new Sweep(chain);
-    this.effects = new Float64Array(effectSize * (nodes + 1));
-    this.unevenness = new Float64Array(count);
-    this.push = new Float64Array(count);
-    this.jump = new Float64Array(3 * nodes);
+    this.motions = numbers.take(3 * nodes);
+    this.force = numbers.take(count);
+    this.depth = numbers.take(count);
+    this.growth = numbers.take(count);
+    this.rise = numbers.take(count);
+    this.slack = numbers.take(count);
+    this.sweep = new Sweep(chain, numbers);
+    this.effects = numbers.take(effectSize * (nodes + 1));
+    this.unevenness = numbers.take(count);
+    this.push = numbers.take(count);
+    this.jump = numbers.take(3 * nodes);
   }
 
   /** Takes in heights, stiffnesses and factors; the piece unloaded at the first contact's height. */
@@ -93,6 +106,7 @@ export class ContactProblem {
       for (let i = 0; i < 3; i++) resultant[i]! += factor * resultants[3 * p + i]!;
     }
     for (let j = 0; j < heights.length; j++) this.unevenness[j] = heights[j]! - heights[0]!;
+    this.setSlack();
     this.plane.fill(0);
     this.motions.fill(0);
     this.force.fill(0);
@@ -158,7 +172,8 @@ export class ContactProblem {
     const { motions } = this.sweep;
     // What each contact lacks to its law; one that does not bear gives up its force.
     for (let j = 0; j < force.length; j++) push[j] = (bearing[j] === 1 ? stiffness[j]! * depth[j]! : 0) - force[j]!;
-    this.sweep.solve(push, this.jump, this.end, rounding.force * this.resultant[0]!);
+    this.end[3] = rounding.force * this.resultant[0]!;
+    this.sweep.solve(push, this.jump, this.end);
     this.sweeps++;
     for (let i = 0; i < nodes.length; i++) {
       for (let j = first[i]!; j < first[i + 1]!; j++) {
@@ -169,35 +184,36 @@ export class ContactProblem {
     }
   }
 
-  /** Goes so much of the last increment, and measures what is still lacking. */
-  go(step: number): void {
-    const { force, growth, motions } = this;
-    for (let j = 0; j < force.length; j++) force[j]! += step * growth[j]!;
+  /** Goes `progress[0]` of the last increment, and measures what is still lacking. */
+  go(): void {
+    const { force, growth, motions, progress } = this;
+    const step = progress[0]!;
+    let greatest = 0;
+    for (let j = 0; j < force.length; j++) {
+      greatest = Math.max(greatest, Math.abs(growth[j]!));
+      force[j]! += step * growth[j]!;
+    }
     for (let i = 0; i < motions.length; i++) motions[i]! += step * this.sweep.motions[i]!;
+    progress[1] = greatest;
     this.unbalance();
   }
 
-  /** The greatest change of a contact force in the last increment, N. */
-  get change(): number {
-    let greatest = 0;
-    for (let j = 0; j < this.growth.length; j++) greatest = Math.max(greatest, Math.abs(this.growth[j]!));
-    return greatest;
-  }
-
-  /** How far a contact force may be off its law and still be right to rounding, N. */
-  allowed(j: number): number {
-    const ofHeights = 4 * Number.EPSILON * this.stiffness[j]! * Math.abs(this.unevenness[j]!);
-    return rounding.law * this.resultant[0]! + ofHeights;
-  }
-
-  /** Whether after so much of the last increment every contact obeys r = k·max(0, h − u). */
-  obeysAfter(step: number): boolean {
-    const { depth, rise, force, growth, stiffness } = this;
+  /** Whether after the whole of the last increment every contact obeys r = k·max(0, h − u). */
+  obeysAfterWhole(): boolean {
+    const { depth, rise, force, growth, stiffness, slack } = this;
     for (let j = 0; j < force.length; j++) {
-      const lawful = stiffness[j]! * Math.max(0, depth[j]! - step * rise[j]!);
-      if (!(Math.abs(force[j]! + step * growth[j]! - lawful) <= this.allowed(j))) return false;
+      const lawful = stiffness[j]! * Math.max(0, depth[j]! - rise[j]!);
+      if (!(Math.abs(force[j]! + growth[j]! - lawful) <= slack[j]!)) return false;
     }
     return true;
+  }
+
+  private setSlack(): void {
+    const { slack, stiffness, unevenness } = this;
+    const ofForces = rounding.law * this.resultant[0]!;
+    for (let j = 0; j < slack.length; j++) {
+      slack[j] = ofForces + 4 * Number.EPSILON * stiffness[j]! * Math.abs(unevenness[j]!);
+    }
   }
 
   /**
@@ -206,7 +222,7 @@ export class ContactProblem {
    */
   levelOut(): boolean {
     const { first, arm, place } = this.chain;
-    const { bearing, unevenness, stiffness, motions, plane } = this;
+    const { bearing, unevenness, stiffness, motions, plane, shift } = this;
     let hidden = 0;
     let left = -1;
     let right = -1;
@@ -220,33 +236,32 @@ export class ContactProblem {
     }
     if (hidden <= rounding.heights * this.resultant[0]!) return false;
     const apart = place[right]! - place[left]!;
-    const psi = apart > 0 ? (motions[3 * right]! - motions[3 * left]!) / apart : motions[3 * left + 1]!;
-    const v = motions[3 * left]! - psi * place[left]!;
-    const theta = motions[3 * left + 2]!;
+    shift[1] = apart > 0 ? (motions[3 * right]! - motions[3 * left]!) / apart : motions[3 * left + 1]!;
+    shift[0] = motions[3 * left]! - shift[1] * place[left]!;
+    shift[2] = motions[3 * left + 2]!;
     for (let i = 0; i < place.length; i++) {
-      const height = v + psi * place[i]!;
-      for (let j = first[i]!; j < first[i + 1]!; j++) unevenness[j]! -= height + arm[j]! * theta;
+      const height = shift[0] + shift[1] * place[i]!;
+      for (let j = first[i]!; j < first[i + 1]!; j++) unevenness[j]! -= height + arm[j]! * shift[2];
     }
-    plane[0]! += v;
-    plane[1]! += psi;
-    plane[2]! += theta;
-    this.tilt(-v, -psi, -theta);
+    for (let axis = 0; axis < 3; axis++) plane[axis]! += shift[axis]!;
+    this.setSlack();
+    this.tilt(shift, -1);
     this.unbalance();
     return true;
   }
 
   /** Puts back what `levelOut` took out: the motions are again those over the first contact's height. */
   restorePlane(): void {
-    this.tilt(this.plane[0]!, this.plane[1]!, this.plane[2]!);
+    this.tilt(this.plane, 1);
   }
 
-  /** Moves the whole part as if it were rigid. */
-  private tilt(v: number, psi: number, theta: number): void {
+  /** Moves the whole part as if it were rigid: v, l·ψ, l·θ at the first node, or back. */
+  private tilt(by: Float64Array, sign: 1 | -1): void {
     const { place } = this.chain;
     for (let i = 0; i < place.length; i++) {
-      this.motions[3 * i]! += v + psi * place[i]!;
-      this.motions[3 * i + 1]! += psi;
-      this.motions[3 * i + 2]! += theta;
+      this.motions[3 * i]! += sign * (by[0]! + by[1]! * place[i]!);
+      this.motions[3 * i + 1]! += sign * by[1]!;
+      this.motions[3 * i + 2]! += sign * by[2]!;
     }
   }
 }

@@ -10,8 +10,8 @@ import {
   withoutStretches,
 } from "../geometry";
 import type { NamedPolygon, Placement, Polygon, StandType, UndersideSegment } from "../plan";
-import { memo } from "../plan";
 import { staticsTolerance } from "./constants";
+import { remember } from "./remember";
 import { type Side, undersideBeside, undersideSteps } from "./underside";
 
 /** A bearing interval of a top: [from, to] along it from its middle, m, on one part, with its contact points. */
@@ -59,54 +59,49 @@ const lobatto: readonly { readonly node: number; readonly weight: number }[] = [
  * the top lies along the common end of two. Empty where it bears nowhere. Remembered by the identity of what it reads.
  */
 export function bearingIntervals(
-  ground: BearingGround,
+  { outline, restZones, noRestZones, underside, parts }: BearingGround,
   placement: Placement,
   type: Pick<StandType, "top">,
 ): readonly BearingInterval[] {
-  const { outline, restZones, noRestZones, underside, parts } = ground;
-  return remembered(outline)(restZones ?? anywhere)(noRestZones)(underside)(parts)(placement)(type);
+  return found(placement, type, outline, restZones, noRestZones, underside, parts);
 }
 
-const anywhere: readonly Polygon[] = [];
-const remembered = memo((outline: Polygon) =>
-  memo((restZones: readonly Polygon[]) =>
-    memo((noRestZones: readonly NamedPolygon[]) =>
-      memo((underside: readonly UndersideSegment[]) =>
-        memo((parts: readonly Stretch[]) => {
-          const steps = undersideSteps(underside);
-          const ground = { outline, restZones, noRestZones, underside, parts };
-          return memo((placement: Placement) =>
-            memo((type: Pick<StandType, "top">) => findIntervals(ground, steps, placement, type)),
-          );
-        }),
-      ),
-    ),
-  ),
+const found = remember(
+  (
+    placement: Placement,
+    type: Pick<StandType, "top">,
+    outline: Polygon,
+    restZones: readonly Polygon[] | null,
+    noRestZones: readonly NamedPolygon[],
+    underside: readonly UndersideSegment[],
+    parts: readonly Stretch[],
+  ): readonly BearingInterval[] => {
+    const line = topLine(placement, type);
+    const bearing = bearingStretches({ outline, restZones, noRestZones }, line);
+    const square = alongSection(line);
+    const steps = square ? [] : undersideSteps(underside);
+    const intervals: BearingStretch[] = [];
+    for (const [index, part] of parts.entries()) {
+      for (const whole of commonStretches(bearing, onPart(line, part, square))) {
+        for (const stretch of cutAt(whole, cutsOf(line, steps, part))) intervals.push({ stretch, index, part });
+      }
+    }
+    if (!square) intervals.sort((a, b) => a.stretch[0] - b.stretch[0]);
+    let total = 0;
+    for (const { stretch } of intervals) total += stretch[1] - stretch[0];
+    return intervals.map(({ stretch, index, part }) => ({
+      from: stretch[0],
+      to: stretch[1],
+      part: index,
+      points: pointsOf(line, stretch, part, underside, (stretch[1] - stretch[0]) / total),
+    }));
+  },
 );
 
-function findIntervals(
-  ground: BearingGround & { readonly restZones: readonly Polygon[] },
-  steps: readonly number[],
-  placement: Placement,
-  type: Pick<StandType, "top">,
-): readonly BearingInterval[] {
-  const line = topLine(placement, type);
-  const bearing = bearingStretches(ground, line);
-  const square = alongSection(line);
-  const found = ground.parts.flatMap((part, index) => {
-    const cuts = square ? [] : steps.filter((s) => s > part[0] && s < part[1]).map((s) => whereAt(line, s));
-    return commonStretches(bearing, onPart(line, part))
-      .flatMap((stretch) => cutAt(stretch, cuts))
-      .map((stretch) => ({ stretch, index, part }));
-  });
-  if (!square) found.sort((a, b) => a.stretch[0] - b.stretch[0]);
-  const total = found.reduce((sum, { stretch }) => sum + stretch[1] - stretch[0], 0);
-  return found.map(({ stretch, index, part }) => ({
-    from: stretch[0],
-    to: stretch[1],
-    part: index,
-    points: pointsOf(line, stretch, part, ground.underside, (stretch[1] - stretch[0]) / total),
-  }));
+interface BearingStretch {
+  readonly stretch: Stretch;
+  readonly index: number;
+  readonly part: Stretch;
 }
 
 /** M1: the top's line, centred on its placement, in the direction (−sin a, cos a). */
@@ -117,20 +112,18 @@ function topLine(placement: Placement, type: Pick<StandType, "top">): Line {
 
 /** Inside the outline and the rest zones, outside the no-rest zones. */
 function bearingStretches(
-  {
-    outline,
-    restZones,
-    noRestZones,
-  }: Pick<BearingGround, "outline" | "noRestZones"> & {
-    readonly restZones: readonly Polygon[];
-  },
+  { outline, restZones, noRestZones }: Pick<BearingGround, "outline" | "restZones" | "noRestZones">,
   line: Line,
 ): readonly Stretch[] {
-  const inside = stretchesInPolygon(line, outline);
-  const zones = restZones.flatMap((zone) => stretchesInPolygon(line, zone));
-  const allowed = restZones === anywhere ? inside : commonStretches(inside, joinTouching(zones));
-  const forbidden = joinTouching(noRestZones.flatMap(({ polygon }) => stretchesInPolygon(line, polygon)));
-  return joinTouching(withoutStretches(allowed, forbidden)).filter(longEnough);
+  let stretches = stretchesInPolygon(line, outline);
+  if (restZones !== null) {
+    stretches = commonStretches(stretches, joinTouching(restZones.flatMap((zone) => stretchesInPolygon(line, zone))));
+  }
+  if (noRestZones.length > 0) {
+    const forbidden = noRestZones.flatMap(({ polygon }) => stretchesInPolygon(line, polygon));
+    stretches = joinTouching(withoutStretches(stretches, joinTouching(forbidden)));
+  }
+  return stretches.filter(longEnough);
 }
 
 function longEnough([from, to]: Stretch): boolean {
@@ -148,8 +141,8 @@ function whereAt({ at, along }: Line, s: number): number {
 }
 
 /** The stretch of the top over one part, as a list of one or none; the part's ends belong to it. */
-function onPart(line: Line, part: Stretch): Stretch[] {
-  if (alongSection(line)) {
+function onPart(line: Line, part: Stretch, square: boolean): Stretch[] {
+  if (square) {
     const s = line.at[0];
     const near = staticsTolerance.place;
     return s >= part[0] - near && s <= part[1] + near ? [[line.from, line.to]] : [];
@@ -158,8 +151,16 @@ function onPart(line: Line, part: Stretch): Stretch[] {
   return [[Math.min(a, b), Math.max(a, b)]];
 }
 
-function cutAt([from, to]: Stretch, cuts: readonly number[]): Stretch[] {
-  const ends = [from, ...cuts.filter((c) => c > from && c < to).sort((a, b) => a - b), to];
+/** Where a top passes the steps of the underside within a part. */
+function cutsOf(line: Line, steps: readonly number[], part: Stretch): number[] {
+  return steps.filter((s) => s > part[0] && s < part[1]).map((s) => whereAt(line, s));
+}
+
+function cutAt(stretch: Stretch, cuts: readonly number[]): readonly Stretch[] {
+  const [from, to] = stretch;
+  const within = cuts.filter((c) => c > from && c < to).sort((a, b) => a - b);
+  if (within.length === 0) return longEnough(stretch) ? [stretch] : [];
+  const ends = [from, ...within, to];
   return ends
     .slice(1)
     .map((end, index): Stretch => [ends[index]!, end])
@@ -179,13 +180,9 @@ function pointsOf(
   return lobatto.map(({ node, weight }) => {
     const c = node === -1 ? from : node === 1 ? to : middle + (node * (to - from)) / 2;
     const s = Math.min(part[1], Math.max(part[0], at[0] + c * along[0]));
-    return {
-      s,
-      t: at[1] + c * along[1],
-      c,
-      share: share * weight,
-      underside: surfaceAt(underside, s, part, square ? null : middleS >= s ? 1 : -1),
-    };
+    const own = square ? null : middleS >= s ? 1 : -1;
+    const height = underside.length === 0 ? 0 : surfaceAt(underside, s, part, own);
+    return { s, t: at[1] + c * along[1], c, share: share * weight, underside: height };
   });
 }
 

@@ -14,7 +14,7 @@ import {
   extremesOfForce,
   extremesOfTwist,
 } from "./diagrams";
-import type { PartModel, StepModel } from "./model";
+import type { PartModel, StandModel, StepModel } from "./model";
 import { PartSolver } from "./partSolver";
 import { residualOf, worstResidual } from "./residual";
 import { type Resultant, resultantOf } from "./resultant";
@@ -47,12 +47,13 @@ export function solveStep(plan: Plan, step: Step): StepLevel {
 export function levelAt(model: StepModel, masses: readonly Mass[]): StepLevel {
   const parts = model.parts.map(solvePart);
   const stable = parts.every((part) => part.stable);
+  const shares = stable ? sharesOf(model, parts) : null;
   return {
     ...weightOf(model, masses),
     stable,
     estimated: model.stands.filter((stand) => stand.estimated).map((stand) => stand.stand),
     residual: stable ? residualOfParts(parts) : null,
-    stands: model.stands.map((_, index) => standLevel(model, index, stable ? parts : null)),
+    stands: model.stands.map((stand, index) => standLevel(stand, shares && shares[index]!)),
     parts: parts.map((part) => partLevel(part, stable)),
   };
 }
@@ -86,9 +87,40 @@ function weightOf(model: StepModel, masses: readonly Mass[]): Pick<StepLevel, "w
   return { weight, cg: weight > 0 ? { s: s / weight, t: t / weight, z: z / weight } : null };
 }
 
-/** One stand's answer; `parts` null in an unstable step. */
-function standLevel(model: StepModel, index: number, parts: readonly SolvedPart[] | null): StandLevel {
-  const stand = model.stands[index]!;
+/** What a step's contacts come to on one stand. */
+interface Share {
+  reaction: number;
+  momentS: number;
+  momentT: number;
+  /** About the middle of the top, along it. */
+  momentC: number;
+  /** Greatest r ÷ (share of the stiffness, and so of the bearing length). */
+  greatest: number;
+  /** Greatest h − u. */
+  deepest: number;
+}
+
+function sharesOf(model: StepModel, parts: readonly SolvedPart[]): readonly Share[] {
+  const shares = model.stands.map(
+    (): Share => ({ reaction: 0, momentS: 0, momentT: 0, momentC: 0, greatest: 0, deepest: -Infinity }),
+  );
+  for (const { part, reactions, depth } of parts) {
+    for (const [index, { stand, s, t, c, stiffness }] of part.contacts.entries()) {
+      const share = shares[stand]!;
+      const force = reactions[index]!;
+      share.reaction += force;
+      share.momentS += force * s;
+      share.momentT += force * t;
+      share.momentC += force * c;
+      share.greatest = Math.max(share.greatest, (force * model.stands[stand]!.stiffness) / stiffness);
+      share.deepest = Math.max(share.deepest, depth[index]!);
+    }
+  }
+  return shares;
+}
+
+/** One stand's answer; `share` null in an unstable step. */
+function standLevel(stand: StandModel, share: Share | null): StandLevel {
   const known = {
     stand: stand.stand,
     s: stand.s,
@@ -96,32 +128,12 @@ function standLevel(model: StepModel, index: number, parts: readonly SolvedPart[
     contact: stand.intervals.map(({ from, to }) => [from, to] as const),
     estimated: stand.estimated,
   };
-  if (parts === null) {
-    return {
-      ...known,
-      reaction: null,
-      centre: null,
-      legFrames: null,
-      settlement: null,
-      gap: null,
-      bearingPressure: null,
-    };
+  if (share === null) {
+    const none = { reaction: null, centre: null, legFrames: null, settlement: null, gap: null, bearingPressure: null };
+    return { ...known, ...none };
   }
+  const { reaction, momentS, momentT, momentC, greatest, deepest } = share;
   const bearingLength = stand.intervals.reduce((sum, { from, to }) => sum + to - from, 0);
-  let [reaction, momentS, momentT, momentC, greatest, deepest] = [0, 0, 0, 0, 0, Number.NEGATIVE_INFINITY];
-  for (const { part, reactions, depth } of parts) {
-    for (const [at, contact] of part.contacts.entries()) {
-      if (contact.stand !== index) continue;
-      const force = reactions[at]!;
-      reaction += force;
-      momentS += force * contact.s;
-      momentT += force * contact.t;
-      momentC += force * contact.c;
-      deepest = Math.max(deepest, depth[at]!);
-      const share = contact.stiffness / stand.stiffness;
-      greatest = Math.max(greatest, force / (share * bearingLength * stand.topWidth));
-    }
-  }
   // The lever rule between the frames at ±legSpacing/2.
   const lever = momentC / stand.legSpacing;
   return {
@@ -130,8 +142,8 @@ function standLevel(model: StepModel, index: number, parts: readonly SolvedPart[
     centre: reaction > 0 ? { s: momentS / reaction, t: momentT / reaction } : null,
     legFrames: [reaction / 2 - lever, reaction / 2 + lever],
     settlement: Math.max(0, deepest),
-    gap: deepest === Number.NEGATIVE_INFINITY ? null : Math.max(0, -deepest),
-    bearingPressure: greatest,
+    gap: deepest === -Infinity ? null : Math.max(0, -deepest),
+    bearingPressure: greatest > 0 ? greatest / (bearingLength * stand.topWidth) : 0,
   };
 }
 

@@ -11,8 +11,8 @@ export class LineSearch {
   /** Balanced contact forces, N, and their growth over the whole step. */
   private readonly force: Float64Array;
   private readonly growth: Float64Array;
-  /** Of the derivative at the place last asked for. */
-  private slope = 0;
+  /** The derivative last asked for, its slope to the right, and the kink last found: kept here, no number is boxed. */
+  private readonly found = new Float64Array(3);
 
   constructor(
     stiffness: Float64Array,
@@ -28,37 +28,41 @@ export class LineSearch {
     this.growth = growth;
   }
 
-  /** The step, ≥ 0; 1 is the whole of it. */
-  exactStep(): number {
+  /** The step, ≥ 0; 1 is the whole of it. Put into `into[0]`. */
+  exactStep(into: Float64Array): void {
+    const { found } = this;
+    this.derivative(0);
     let low = 0;
-    let atLow = this.derivative(0);
-    let slopeAtLow = this.slope;
-    if (atLow >= 0) return 0;
+    let atLow = found[0]!;
+    let slopeAtLow = found[1]!;
+    into[0] = 0;
+    if (atLow >= 0) return;
     let high = Infinity;
     let atHigh = 0;
-    let guess = 1;
+    let step = 1;
     // Each turn leaves out at least the kink it tries.
     for (let turn = 0; turn <= this.depth.length + 1; turn++) {
-      const step = turn === 0 ? 1 : this.kinkNear(guess, low, high);
-      if (step === 0) break;
-      const value = this.derivative(step);
-      if (value === 0) return step;
-      guess = this.slope > 0 ? step - value / this.slope : step;
+      this.derivative(step);
+      const value = found[0]!;
+      const slope = found[1]!;
       if (value < 0) {
         low = step;
         atLow = value;
-        slopeAtLow = this.slope;
+        slopeAtLow = slope;
       } else {
         high = step;
         atHigh = value;
       }
+      this.kinkNear(slope > 0 ? step - value / slope : step, low, high);
+      step = found[2]!;
+      if (step === 0) break;
     }
-    if (high < Infinity) return low + ((high - low) * atLow) / (atLow - atHigh);
-    return slopeAtLow > 0 ? low - atLow / slopeAtLow : low;
+    if (high < Infinity) into[0] = low + ((high - low) * atLow) / (atLow - atHigh);
+    else into[0] = slopeAtLow > 0 ? low - atLow / slopeAtLow : low;
   }
 
-  /** M17: dφ/dα = Σ δu·(r̂ + α·δr̂ − k·max(0, h − u − α·δu)); keeps its slope to the right. */
-  private derivative(step: number): number {
+  /** M17: dφ/dα = Σ δu·(r̂ + α·δr̂ − k·max(0, h − u − α·δu)), and its slope to the right. */
+  private derivative(step: number): void {
     const { stiffness, depth, rise, force, growth } = this;
     let value = 0;
     let slope = 0;
@@ -74,21 +78,21 @@ export class LineSearch {
       value += du * lack;
       slope += du * steepness;
     }
-    this.slope = slope;
-    return value;
+    this.found[0] = value;
+    this.found[1] = slope;
   }
 
   /** The kink nearest to a guess, strictly between two steps; 0 if there is none. */
-  private kinkNear(guess: number, low: number, high: number): number {
-    let nearest = 0;
+  private kinkNear(guess: number, low: number, high: number): void {
+    const { depth, rise, found } = this;
     let distance = Infinity;
-    for (let j = 0; j < this.depth.length; j++) {
-      const kink = this.depth[j]! / this.rise[j]!;
+    found[2] = 0;
+    for (let j = 0; j < depth.length; j++) {
+      const kink = depth[j]! / rise[j]!;
       if (kink > low && kink < high && Math.abs(kink - guess) < distance) {
-        nearest = kink;
+        found[2] = kink;
         distance = Math.abs(kink - guess);
       }
     }
-    return nearest;
   }
 }

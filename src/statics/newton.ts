@@ -15,19 +15,21 @@ const mostSteps = 60;
  * nothing; false where it got stuck in rounding or the steps ran out.
  */
 export function newton(problem: ContactProblem, search: LineSearch): boolean {
+  const { progress } = problem;
   const small = rounding.law * problem.resultant[0]!;
   let lastChange = Infinity;
   problem.unbalance();
   problem.factor();
   for (let turn = 0; turn < mostSteps; turn++) {
     problem.increment();
-    const obeyed = problem.obeysAfter(1);
+    const obeyed = problem.obeysAfterWhole();
     // The first step starts from nothing that is in balance, so there is no energy to go down yet.
-    const step = turn === 0 || obeyed ? 1 : search.exactStep();
-    if (step === 0) return false;
-    problem.go(step);
+    if (turn === 0 || obeyed) progress[0] = 1;
+    else search.exactStep(progress);
+    if (progress[0] === 0) return false;
+    problem.go();
     if (obeyed) {
-      const { change } = problem;
+      const change = progress[1]!;
       if (change <= small || change > lastChange / 2) return true;
       lastChange = change;
     }
@@ -38,11 +40,11 @@ export function newton(problem: ContactProblem, search: LineSearch): boolean {
 
 /** A contact bears where it is pressed; one within rounding of touching stays as it is. Whether any changed. */
 function chooseBearing(problem: ContactProblem): boolean {
-  const { bearing, depth, stiffness } = problem;
+  const { bearing, depth, stiffness, slack } = problem;
   let changed = false;
   for (let j = 0; j < depth.length; j++) {
     const bears = depth[j]! > 0 ? 1 : 0;
-    if (bears === bearing[j] || Math.abs(depth[j]! * stiffness[j]!) <= problem.allowed(j)) continue;
+    if (bears === bearing[j] || Math.abs(depth[j]! * stiffness[j]!) <= slack[j]!) continue;
     bearing[j] = bears;
     changed = true;
   }

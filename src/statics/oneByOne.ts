@@ -38,7 +38,8 @@ function findContacts(problem: ContactProblem): boolean {
     problem.factor();
     for (let sweep = 0; sweep < sweepsPerSet; sweep++) {
       problem.increment();
-      problem.go(1);
+      problem.progress[0] = 1;
+      problem.go();
     }
     const blocking = firstToPull(problem, before);
     const next = blocking < 0 ? deepest(problem) : -1;
@@ -72,12 +73,12 @@ function firstToPull({ bearing, force }: ContactProblem, before: Float64Array): 
 
 /** Of the contacts that do not bear the one pressed most against its law; −1 if all obey it. */
 function deepest(problem: ContactProblem): number {
-  const { bearing, depth, stiffness } = problem;
+  const { bearing, depth, stiffness, slack } = problem;
   let most = 0;
   let found = -1;
   for (let j = 0; j < depth.length; j++) {
     const pressed = stiffness[j]! * depth[j]!;
-    if (bearing[j] === 1 || pressed <= problem.allowed(j) || pressed <= most) continue;
+    if (bearing[j] === 1 || pressed <= slack[j]! || pressed <= most) continue;
     most = pressed;
     found = j;
   }

@@ -63,6 +63,11 @@ export class PartSolver {
     return solved ? "solved" : "rough";
   }
 
+  /** Has the next solve start from all contacts. */
+  forget(): void {
+    this.problem.bearing.fill(1);
+  }
+
   /** False where rounding keeps Newton's steps from ending: then the forces are those found contact by contact. */
   private settle(): boolean {
     const { problem, search } = this;

@@ -19,7 +19,7 @@ export class Support {
   private readonly least: number;
 
   constructor({ from, to, contacts }: PartModel) {
-    const hull = convexHull(contacts.map(({ s, t }) => [s, t] as const));
+    const hull = convexHull(outermost(contacts));
     this.origin = from;
     this.points = hull.length < 3 ? [] : hull;
     this.corners = this.points.map(([s, t]) => contacts.findIndex((contact) => contact.s === s && contact.t === t));
@@ -41,6 +41,22 @@ export class Support {
     }
     return true;
   }
+}
+
+/** Of the contacts at one s the two with least and greatest t; no other can be a corner. */
+function outermost(contacts: PartModel["contacts"]): Point[] {
+  const points: Point[] = [];
+  for (let first = 0; first < contacts.length; ) {
+    const { s } = contacts[first]!;
+    let [least, most] = [Infinity, -Infinity];
+    for (; first < contacts.length && contacts[first]!.s === s; first++) {
+      least = Math.min(least, contacts[first]!.t);
+      most = Math.max(most, contacts[first]!.t);
+    }
+    points.push([s, least]);
+    if (most > least) points.push([s, most]);
+  }
+  return points;
 }
 
 function edge([s, t]: Point, [nextS, nextT]: Point): [number, number, number] {

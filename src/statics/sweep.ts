@@ -10,6 +10,7 @@
  */
 
 import type { Chain } from "./chain";
+import { Numbers } from "./numbers";
 
 /**
  * A motion holds by nothing where its root stiffness is under this × that of all contacts (no unit): contacts on one
@@ -32,20 +33,19 @@ export class Sweep {
   /** Inner forces carried to a node, unyielding, and the motion that is made up of flexibility. */
   private readonly carried: Float64Array;
   private readonly yielded: Float64Array;
-  /** R of everything at the last node, contacts included: 11 12 13 22 23 33. */
-  private readonly whole = new Float64Array(6);
-  /** Square root of all contact stiffnesses together: the size of a column that nothing is in. */
-  private size = 1;
+  /** R of everything at the last node, contacts included: 11 12 13 22 23 33; then the least root that holds a motion. */
+  private readonly whole: Float64Array;
 
-  constructor(chain: Chain) {
+  constructor(chain: Chain, numbers = new Numbers()) {
     const { flexibility } = chain;
     this.chain = chain;
     this.count = chain.nodes.length;
-    this.motions = new Float64Array(3 * this.count);
-    this.before = new Float64Array(6 * this.count);
-    this.carried = new Float64Array(3 * this.count);
-    this.yielded = new Float64Array(3 * this.count);
-    this.roots = new Float64Array(flexibility.length);
+    this.motions = numbers.take(3 * this.count);
+    this.before = numbers.take(6 * this.count);
+    this.carried = numbers.take(3 * this.count);
+    this.yielded = numbers.take(3 * this.count);
+    this.roots = numbers.take(flexibility.length);
+    this.whole = numbers.take(7);
     for (let c = 0; c < flexibility.length; c += 4) {
       const l11 = Math.sqrt(flexibility[c]!);
       const l21 = l11 > 0 ? flexibility[c + 1]! / l11 : 0;
@@ -149,7 +149,7 @@ export class Sweep {
     whole[3] = r22;
     whole[4] = r23;
     whole[5] = r33;
-    this.size = Math.sqrt(all);
+    whole[6] = nothing * Math.sqrt(all);
   }
 
   /**
@@ -158,10 +158,10 @@ export class Sweep {
    *
    * @param push what the contacts lack at unchanged motion, N, upward, by contact.
    * @param jump what the right end of each stretch must move beyond its own yielding, three numbers by stretch, m.
-   * @param end what lacks beyond the last node, three numbers, N.
-   * @param noise forces smaller than this are rounding, N: they move nothing that nothing holds.
+   * @param end what lacks beyond the last node, three numbers, N, and the force that is rounding: smaller ones move
+   *   nothing that nothing holds.
    */
-  solve(push: Float64Array, jump: Float64Array, end: Float64Array, noise: number): boolean {
+  solve(push: Float64Array, jump: Float64Array, end: Float64Array): boolean {
     const { first, arm, span, flexibility } = this.chain;
     const { before, carried, yielded, motions } = this;
     const last = this.count - 1;
@@ -192,7 +192,10 @@ export class Sweep {
       p2 -= before[b + 1]! * d1 + before[b + 3]! * d2 + before[b + 4]! * d3;
       p3 -= before[b + 2]! * d1 + before[b + 4]! * d2 + before[b + 5]! * d3;
     }
-    const held = this.lastMotions(end[0]! - p1, end[1]! - p2, end[2]! - p3, noise);
+    motions[3 * last] = end[0]! - p1;
+    motions[3 * last + 1] = end[1]! - p2;
+    motions[3 * last + 2] = end[2]! - p3;
+    const held = this.lastMotions(end);
     for (let i = last; i > 0; i--) {
       // M15: d = q − C·y − e,  q₀ = H⁻¹·(d − C·S·d)
       const n = 3 * i;
@@ -212,19 +215,23 @@ export class Sweep {
     return held;
   }
 
-  /** Rᵀ·R·q = f at the last node. */
-  private lastMotions(f1: number, f2: number, f3: number, noise: number): boolean {
-    const { whole, motions, size } = this;
+  /** Rᵀ·R·q = f at the last node, in place. */
+  private lastMotions(end: Float64Array): boolean {
+    const { whole, motions } = this;
     const at = 3 * this.count - 3;
-    const [r12, r13, r23] = [whole[1]!, whole[2]!, whole[4]!];
-    const least = nothing * size;
+    const r12 = whole[1]!;
+    const r13 = whole[2]!;
+    const r23 = whole[4]!;
+    const least = whole[6]!;
+    const noise = end[3]!;
+    const f1 = motions[at]!;
     const r11 = Math.max(whole[0]!, least);
     const r22 = Math.max(whole[3]!, least);
     const r33 = Math.max(whole[5]!, least);
     const y1 = (r11 === least && Math.abs(f1) <= noise ? 0 : f1) / r11;
-    const l2 = f2 - r12 * y1;
+    const l2 = motions[at + 1]! - r12 * y1;
     const y2 = (r22 === least && Math.abs(l2) <= noise ? 0 : l2) / r22;
-    const l3 = f3 - r13 * y1 - r23 * y2;
+    const l3 = motions[at + 2]! - r13 * y1 - r23 * y2;
     const y3 = (r33 === least && Math.abs(l3) <= noise ? 0 : l3) / r33;
     const q3 = y3 / r33;
     const q2 = (y2 - r23 * q3) / r22;

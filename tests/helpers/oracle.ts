@@ -21,7 +21,7 @@ export interface OracleAnswer {
 
 /** Null where the signs could not be settled (contacts that just touch, motions that nothing holds). */
 export function oracle(part: PartModel): OracleAnswer | null {
-  const problem = problemOf(part);
+  const problem = forceProblem(part);
   let bearing = interiorPoint(problem);
   for (let turn = 0; turn < 4 * part.contacts.length; turn++) {
     const solved = solveWith(problem, bearing);
@@ -43,7 +43,7 @@ export function oracle(part: PartModel): OracleAnswer | null {
 }
 
 /** Everything in units of the weight W and of the part's length l; displacements in units of W/mean k. */
-interface Problem {
+export interface ForceProblem {
   readonly weight: number;
   readonly flexibility: readonly (readonly number[])[];
   /** 1/k of each contact. */
@@ -55,7 +55,8 @@ interface Problem {
   readonly resultant: readonly [number, number, number];
 }
 
-function problemOf(part: PartModel): Problem {
+/** The contact problem in the contact forces. */
+export function forceProblem(part: PartModel): ForceProblem {
   const { contacts, from, to } = part;
   const l = to - from;
   const unit = contacts.reduce((total, contact) => total + contact.stiffness, 0) / contacts.length;
@@ -125,7 +126,11 @@ const gauss: readonly (readonly [x: number, weight: number])[] = [-1, 1].flatMap
 );
 
 /** ∫ over the stretch from the clamp to the nearer of two places. */
-function integral(part: PartModel, end: number, integrand: (x: number, segment: PartModel["segments"][number]) => number): number {
+function integral(
+  part: PartModel,
+  end: number,
+  integrand: (x: number, segment: PartModel["segments"][number]) => number,
+): number {
   let total = 0;
   for (const segment of part.segments) {
     const to = Math.min(segment.to, end);
@@ -152,7 +157,7 @@ function twist(part: PartModel, s: number, p: number): number {
 }
 
 /** The equations with given bearing contacts, in 32 digits: forces, and w of all contacts. */
-function solveWith(problem: Problem, bearing: readonly boolean[]): { r: number[]; w: number[] } | null {
+function solveWith(problem: ForceProblem, bearing: readonly boolean[]): { r: number[]; w: number[] } | null {
   const { flexibility, give, arms, rise, resultant } = problem;
   const active = bearing.flatMap((bears, j) => (bears ? [j] : []));
   const matrix = [
@@ -173,7 +178,7 @@ function solveWith(problem: Problem, bearing: readonly boolean[]): { r: number[]
 }
 
 /** Contacts whose force outweighs their gap once an interior-point method has run. */
-function interiorPoint({ flexibility, give, arms, rise, resultant }: Problem): boolean[] {
+function interiorPoint({ flexibility, give, arms, rise, resultant }: ForceProblem): boolean[] {
   const n = give.length;
   let r = new Array<number>(n).fill(1 / n);
   let z = new Array<number>(n).fill(Math.max(...give));
@@ -189,7 +194,9 @@ function interiorPoint({ flexibility, give, arms, rise, resultant }: Problem): b
         rise[i]! -
         z[i]!,
     );
-    const primal = resultant.map((value, axis) => arms.reduce((total, arm, j) => total + arm[axis]! * r[j]!, 0) - value);
+    const primal = resultant.map(
+      (value, axis) => arms.reduce((total, arm, j) => total + arm[axis]! * r[j]!, 0) - value,
+    );
     const off = Math.max(...dual.map(Math.abs), ...primal.map(Math.abs));
     if (mu < 1e-13 && off < 1e-9) break;
     const target = 0.1 * mu;

@@ -10,6 +10,7 @@ import { StepFacts } from "./findings/StepFacts";
 import { VerdictLine } from "./findings/VerdictLine";
 import styles from "./panels.module.css";
 import { Bands } from "./stands/Bands";
+import { StandActions } from "./stands/StandActions";
 import { StandInspector } from "./stands/StandInspector";
 import { StandsTable } from "./stands/StandsTable";
 
@@ -58,6 +59,7 @@ export function SidePanel() {
           <Tabs.Panel value="stands" className={styles.tabBody}>
             <ChosenStand />
             <StandsTable />
+            <StandActions />
             <Suspense>
               <RegisterPanel />
             </Suspense>

@@ -10,6 +10,7 @@ import { useCalm, usePlan } from "../connect";
 import { Cautions } from "../help/Cautions";
 import styles from "../panels.module.css";
 import { counted } from "../words";
+import findingsStyles from "./findings.module.css";
 import { moreText } from "./lines";
 import { doMend, mendWords, useMends } from "./mends";
 
@@ -42,19 +43,19 @@ export function FindingsPanel() {
     />
   );
   return (
-    <div className={styles.findings}>
+    <div className={findingsStyles.findings}>
       {open.length === 0 ? (
-        <p className={styles.allHolds}>
+        <p className={findingsStyles.allHolds}>
           {report.verdict === "pending" ? "Nothing found so far; still computing." : "Nothing found against it."}
         </p>
       ) : (
-        <ul className={styles.findingList} aria-label="Findings, worst first">
+        <ul className={findingsStyles.findingList} aria-label="Findings, worst first">
           {open.map(line)}
         </ul>
       )}
       {computing.length > 0 && (
         <Disclosure summary={`${counted(computing.length, "check")} still being computed`}>
-          <ul className={styles.findingList} aria-label="Checks still being computed">
+          <ul className={findingsStyles.findingList} aria-label="Checks still being computed">
             {computing.map(line)}
           </ul>
         </Disclosure>
@@ -62,7 +63,7 @@ export function FindingsPanel() {
       {report.notChecked.length > 0 && <NotCheckedLine notChecked={report.notChecked} />}
       {holding.length > 0 && (
         <Disclosure summary={`${counted(holding.length, "check")} ${holding.length === 1 ? "holds" : "hold"}`}>
-          <ul className={styles.findingList} aria-label="Checks that hold">
+          <ul className={findingsStyles.findingList} aria-label="Checks that hold">
             {holding.map(line)}
           </ul>
         </Disclosure>
@@ -91,15 +92,15 @@ export const FindingRow = memo(function FindingRow({ line, place, chosen, offer 
   const { worst, all } = line;
   const more = moreText(line);
   return (
-    <li className={styles.finding} data-verdict={worst.verdict} data-chosen={chosen}>
-      <button type="button" className={styles.findingButton} aria-pressed={chosen} onClick={() => choose(line)}>
+    <li className={findingsStyles.finding} data-verdict={worst.verdict} data-chosen={chosen}>
+      <button type="button" className={findingsStyles.findingButton} aria-pressed={chosen} onClick={() => choose(line)}>
         <VerdictShape verdict={worst.verdict} label={verdictWords[worst.verdict]} />
-        <span className={styles.findingWords}>
+        <span className={findingsStyles.findingWords}>
           {worst.message}
-          {more !== "" && <span className={styles.findingMore}> {more}</span>}
+          {more !== "" && <span className={findingsStyles.findingMore}> {more}</span>}
         </span>
       </button>
-      <p className={styles.findingBasis}>
+      <p className={findingsStyles.findingBasis}>
         {place !== "" && <span>{place}. </span>}
         <span>
           Limit: {worst.basis}
@@ -109,7 +110,7 @@ export const FindingRow = memo(function FindingRow({ line, place, chosen, offer 
       </p>
       {offer !== null && (
         <Button
-          className={styles.mendButton}
+          className={findingsStyles.mendButton}
           size="compact-md"
           variant="default"
           leftSection={<Icon name="mend" size={16} />}

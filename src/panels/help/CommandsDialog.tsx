@@ -5,6 +5,7 @@ import { type KeyboardEvent, useId, useState } from "react";
 import { type Action, actions, theEditor } from "../../store";
 import { Dialog, Icon } from "../../ui";
 import styles from "../panels.module.css";
+import helpStyles from "./help.module.css";
 import { keyWords, matching } from "./keyWords";
 
 export interface Command {
@@ -83,7 +84,7 @@ function CommandList({ more, close }: { readonly more: readonly Command[]; reado
         aria-controls={list}
         aria-activedescendant={chosen === undefined ? undefined : `${list} ${chosen.id}`}
       />
-      <div id={list} role="listbox" aria-label="What can be done" className={styles.commands}>
+      <div id={list} role="listbox" aria-label="What can be done" className={helpStyles.commands}>
         {found.map((command) => (
           // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus and names the chosen option
           <div
@@ -92,12 +93,12 @@ function CommandList({ more, close }: { readonly more: readonly Command[]; reado
             role="option"
             aria-selected={command.id === chosen?.id}
             aria-disabled={!command.enabled}
-            className={styles.command}
+            className={helpStyles.command}
             onClick={() => run(command)}
             onKeyDown={undefined}
           >
             <span>{command.label}</span>
-            <span className={styles.commandKeys}>
+            <span className={helpStyles.commandKeys}>
               {command.keys.map((key) => (
                 <kbd key={key}>{keyWords(key, mac)}</kbd>
               ))}

@@ -2,8 +2,8 @@
 
 import { ActionIcon, Popover } from "@mantine/core";
 import { Icon } from "../../ui";
-import styles from "../panels.module.css";
 import { type HelpEntry, helpEntries } from "./entries";
+import helpStyles from "./help.module.css";
 
 export function HelpFor({ entry }: { readonly entry: HelpEntry }) {
   const { title, text } = helpEntries[entry];
@@ -15,7 +15,7 @@ export function HelpFor({ entry }: { readonly entry: HelpEntry }) {
         </ActionIcon>
       </Popover.Target>
       <Popover.Dropdown>
-        <div className={styles.help}>
+        <div className={helpStyles.help}>
           <h3>{title}</h3>
           {text.map((sentence) => (
             <p key={sentence}>{sentence}</p>

@@ -8,6 +8,7 @@ import { reportInView } from "../../store";
 import { useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
+import helpStyles from "./help.module.css";
 
 interface About {
   readonly stand?: StandId;
@@ -24,7 +25,7 @@ export function NumberHelp({ name, stand, part, children }: NumberHelpProps) {
   return (
     <Popover width={340} position="bottom" withArrow shadow="md" trapFocus returnFocus withinPortal>
       <Popover.Target>
-        <button type="button" className={styles.asked} title="How this comes about">
+        <button type="button" className={helpStyles.asked} title="How this comes about">
           {children}
         </button>
       </Popover.Target>
@@ -68,10 +69,10 @@ export function ExplanationView({ explanation }: { readonly explanation: Explana
   const { label, formula, source, unit, value, shown, text } = explanation;
   const unitText = unit === "1" ? "" : ` ${unit}`;
   return (
-    <div className={styles.help}>
+    <div className={helpStyles.help}>
       <h3>{label}</h3>
       <p>{formula}</p>
-      <p className={styles.formula}>
+      <p className={helpStyles.formula}>
         <span data-testid="help-text">{text}</span> ={" "}
         <strong>
           <span data-testid="help-value">{shown}</span>

@@ -8,6 +8,7 @@ import { DisplayUnits, QuantityField, Section, TextField } from "../../ui";
 import { Cautions } from "../help/Cautions";
 import styles from "../panels.module.css";
 import { basisWords, topSettings } from "../words";
+import newPlanStyles from "./newPlan.module.css";
 import { PictureChoice } from "./PictureChoice";
 import { CountPicture, KindPicture, StandKindPicture } from "./pictures";
 
@@ -41,7 +42,7 @@ export default function NewPlanForm({ units, make }: FormProps) {
   return (
     <DisplayUnits display={display}>
       <form
-        className={styles.newPlan}
+        className={newPlanStyles.newPlan}
         onSubmit={(event) => {
           event.preventDefault();
           make(newPlan(answers));
@@ -50,7 +51,7 @@ export default function NewPlanForm({ units, make }: FormProps) {
         <p className={styles.quiet}>
           Answer what you know. Whatever you leave at “don’t know” is taken on the cautious side, and the plan says so.
         </p>
-        <div className={styles.newPlanColumns}>
+        <div className={newPlanStyles.newPlanColumns}>
           <Section title="The piece">
             <PieceQuestions answers={answers} set={set} />
           </Section>
@@ -59,7 +60,7 @@ export default function NewPlanForm({ units, make }: FormProps) {
           </Section>
         </div>
         <Cautions />
-        <div className={styles.newPlanEnd}>
+        <div className={newPlanStyles.newPlanEnd}>
           <p className={styles.quiet}>The piece counts as rigid until a section is picked for it.</p>
           <Button type="submit" size="md">
             Make the plan

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from "react";
 import styles from "../panels.module.css";
+import newPlanStyles from "./newPlan.module.css";
 
 export interface PictureChoiceProps<Value extends string> {
   readonly legend: string;
@@ -19,16 +20,16 @@ export function PictureChoice<Value extends string>(props: PictureChoiceProps<Va
   return (
     <fieldset className={styles.choices}>
       <legend>{legend}</legend>
-      <div className={styles.choiceRow}>
+      <div className={newPlanStyles.choiceRow}>
         {choices.map((choice) => (
-          <label key={choice.value} className={styles.choice} data-pictured={choice.picture !== undefined}>
+          <label key={choice.value} className={newPlanStyles.choice} data-pictured={choice.picture !== undefined}>
             <input type="radio" name={name} checked={value === choice.value} onChange={() => choose(choice.value)} />
             {choice.picture}
             <span>{choice.label}</span>
           </label>
         ))}
         {orNone !== undefined && (
-          <label className={styles.choice}>
+          <label className={newPlanStyles.choice}>
             <input type="radio" name={name} checked={value === null} onChange={() => choose(null)} />
             <span>{orNone}</span>
           </label>

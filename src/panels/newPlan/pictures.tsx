@@ -1,15 +1,15 @@
 /** Small drawings to choose by. */
 
 import { genericStands, type PieceKind } from "../../library";
-import styles from "../panels.module.css";
 import { StandPicture } from "../stands/StandPicture";
 import { wholeType } from "../stands/wholeType";
+import newPlanStyles from "./newPlan.module.css";
 
 /** The piece in a slanting view: a beam, a block, a sheet. */
 export function KindPicture({ kind }: { readonly kind: PieceKind }) {
   return (
-    <svg className={styles.choicePicture} viewBox="0 0 64 36" aria-hidden="true">
-      <path className={styles.choiceLine} d={kindPaths[kind]} />
+    <svg className={newPlanStyles.choicePicture} viewBox="0 0 64 36" aria-hidden="true">
+      <path className={newPlanStyles.choiceLine} d={kindPaths[kind]} />
     </svg>
   );
 }
@@ -24,9 +24,9 @@ const kindPaths: Readonly<Record<PieceKind, string>> = {
 export function CountPicture({ count }: { readonly count: number }) {
   const at = Array.from({ length: count }, (_, index) => 4 + ((index + 0.5) / count) * 56);
   return (
-    <svg className={styles.choicePicture} viewBox="0 0 64 36" aria-hidden="true">
+    <svg className={newPlanStyles.choicePicture} viewBox="0 0 64 36" aria-hidden="true">
       <path
-        className={styles.choiceLine}
+        className={newPlanStyles.choiceLine}
         d={`M4 9h56v6H4z ${at.map((x) => `M${x - 3} 15h6M${x - 2} 15l-2 13M${x + 2} 15l2 13`).join(" ")} M2 28h60`}
       />
     </svg>

@@ -3,6 +3,7 @@
 import { pieceLength } from "../../plan";
 import { Disclosure, QuantityField, Section, TextField, useFormat } from "../../ui";
 import { attempt, usePlan } from "../connect";
+import { ChangeButton, DrawButton } from "../drawing/DrawMenu";
 import { HelpFor } from "../help/HelpFor";
 import styles from "../panels.module.css";
 import { counted } from "../words";
@@ -59,11 +60,15 @@ export default function PieceInspector() {
           summary="Outline"
           aside={`${format(pieceLength(piece), "length")} long, ${counted(piece.outline.length, "corner")}`}
         >
+          <div className={styles.actions}>
+            <DrawButton kind="outline" />
+            <ChangeButton kind="outline" />
+          </div>
           <OutlineEditor
             caption="Corners of the piece's outline"
             polygon={piece.outline}
             axes={["Along", "Across"]}
-            commit={(outline) => change({ outline })}
+            commit={(points) => attempt("shape.points", { ref: { kind: "outline", index: 0 }, points })}
           />
         </Disclosure>
         <Disclosure

@@ -21,6 +21,7 @@ import {
 } from "../../library";
 import { CheckField, ChoiceField, Dialog, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
 import styles from "../panels.module.css";
+import pieceStyles from "./piece.module.css";
 
 export interface PickedSection {
   readonly name: string;
@@ -237,7 +238,7 @@ function SectionProperties({ section }: { readonly section: Section }) {
   const format = useFormat();
   const { dimensions } = section;
   return (
-    <div className={styles.sectionProperties}>
+    <div className={pieceStyles.sectionProperties}>
       <SectionPicture outline={section.outline} name={section.name} />
       <TitleBlock>
         <Entry name="Depth">{format(dimensions.depth ?? null, "length")}</Entry>
@@ -261,7 +262,7 @@ function SectionPicture({ outline, name }: { readonly outline: Outline; readonly
   const path = outline.map((ring) => `M${ring.map(([y, z]) => `${y} ${-z}`).join("L")}Z`).join("");
   return (
     <svg
-      className={styles.sectionPicture}
+      className={pieceStyles.sectionPicture}
       role="img"
       aria-label={`${name} in cross-section`}
       viewBox={`${left - margin} ${-high - margin} ${right - left + 2 * margin} ${high - low + 2 * margin}`}

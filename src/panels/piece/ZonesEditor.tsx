@@ -3,8 +3,10 @@
 import { ActionIcon } from "@mantine/core";
 import type { ReactNode } from "react";
 import { type NamedPolygon, type Piece, type Point, pieceLength, type WorkWindow } from "../../plan";
+import type { ShapeKind } from "../../store";
 import { Disclosure, Icon, QuantityField, Section, TextField } from "../../ui";
 import { attempt } from "../connect";
+import { ChangeButton, DrawButton } from "../drawing/DrawMenu";
 import styles from "../panels.module.css";
 import { AddButton, OutlineEditor, rectangle } from "./OutlineEditor";
 
@@ -20,14 +22,18 @@ export function ZonesEditor({ piece }: { readonly piece: Piece }) {
         title="Bearing areas"
         level={3}
         actions={
-          <AddButton onClick={() => change({ restZones: [...rest, startZone(piece)] }, "Add a bearing area")}>
-            Add
-          </AddButton>
+          <>
+            <DrawButton kind="restZone" />
+            <AddButton onClick={() => change({ restZones: [...rest, startZone(piece)] }, "Add a bearing area")}>
+              Add
+            </AddButton>
+          </>
         }
       >
         {rest.length === 0 && <p className={styles.quiet}>None drawn: it may rest anywhere within its outline.</p>}
         {rest.map((polygon, index) => (
           <Disclosure key={index} summary={`Bearing area ${index + 1}`}>
+            <ChangeButton kind="restZone" index={index} />
             <OutlineEditor
               caption={`Corners of bearing area ${index + 1}`}
               axes={pieceAxes}
@@ -48,6 +54,7 @@ export function ZonesEditor({ piece }: { readonly piece: Piece }) {
       </Section>
       <NamedZones
         title="Keep off"
+        kind="noRestZone"
         zones={piece.noRestZones}
         add={() =>
           change(
@@ -59,6 +66,7 @@ export function ZonesEditor({ piece }: { readonly piece: Piece }) {
       />
       <NamedZones<WorkWindow>
         title="Keep clear for work"
+        kind="workWindow"
         zones={piece.workWindows}
         add={() =>
           change(
@@ -82,6 +90,7 @@ export function ZonesEditor({ piece }: { readonly piece: Piece }) {
 
 interface NamedZonesProps<Zone extends NamedPolygon> {
   readonly title: string;
+  readonly kind: ShapeKind;
   readonly zones: readonly Zone[];
   readonly add: () => void;
   readonly commit: (zones: readonly Zone[]) => string | null;
@@ -92,14 +101,24 @@ interface NamedZonesProps<Zone extends NamedPolygon> {
 
 /** Named polygons of the piece or the bay: each folds out to its name and corners. */
 export function NamedZones<Zone extends NamedPolygon>(props: NamedZonesProps<Zone>) {
-  const { title, zones, add, commit, axes = pieceAxes, more } = props;
+  const { title, kind, zones, add, commit, axes = pieceAxes, more } = props;
   return (
-    <Section title={title} level={3} actions={<AddButton onClick={add}>Add</AddButton>}>
+    <Section
+      title={title}
+      level={3}
+      actions={
+        <>
+          <DrawButton kind={kind} />
+          <AddButton onClick={add}>Add</AddButton>
+        </>
+      }
+    >
       {zones.length === 0 && <p className={styles.quiet}>None.</p>}
       {zones.map((zone, index) => {
         const replace = (after: Zone) => commit(zones.map((old, at) => (at === index ? after : old)));
         return (
           <Disclosure key={index} summary={zone.name}>
+            <ChangeButton kind={kind} index={index} />
             <div className={styles.fields}>
               <TextField label="Name" value={zone.name} commit={(name) => replace({ ...zone, name })} />
               {more?.(zone, replace)}

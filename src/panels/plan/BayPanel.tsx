@@ -6,6 +6,7 @@ import { criteriaOf, pieceLength } from "../../plan";
 import { type Changes, changed } from "../../store";
 import { ChoiceField, Disclosure, Icon, QuantityField, Section, TextField, useFormat } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
+import { ChangeButton, DrawButton } from "../drawing/DrawMenu";
 import styles from "../panels.module.css";
 import { AddButton, OutlineEditor, rectangle } from "../piece/OutlineEditor";
 import { NamedZones } from "../piece/ZonesEditor";
@@ -24,14 +25,17 @@ export function BayPanel() {
         <p className={styles.quiet}>
           No bay yet, so nothing on the floor is checked: feet, trip zones, walkways, slab.
         </p>
-        <Button
-          size="compact-md"
-          variant="default"
-          leftSection={<Icon name="bay" size={16} />}
-          onClick={() => commit(startBay(plan), "Add a bay")}
-        >
-          Add a bay round the piece
-        </Button>
+        <div className={styles.actions}>
+          <DrawButton kind="bay" />
+          <Button
+            size="compact-md"
+            variant="default"
+            leftSection={<Icon name="bay" size={16} />}
+            onClick={() => commit(startBay(plan), "Add a bay")}
+          >
+            Add a bay round the piece
+          </Button>
+        </div>
       </Section>
     );
   return <BayFields plan={plan} bay={bay} written={written} commit={commit} />;
@@ -77,6 +81,10 @@ function BayFields({ plan, bay, written, commit }: FieldsProps) {
         />
       </div>
       <Disclosure summary="Outline" aside={counted(bay.outline.length, "corner")}>
+        <div className={styles.actions}>
+          <DrawButton kind="bay" />
+          <ChangeButton kind="bay" />
+        </div>
         <OutlineEditor
           caption="Corners of the bay"
           axes={axes}
@@ -86,6 +94,7 @@ function BayFields({ plan, bay, written, commit }: FieldsProps) {
       </Disclosure>
       <NamedZones
         title="Obstacles and columns"
+        kind="obstacle"
         zones={bay.obstacles}
         axes={axes}
         add={() =>
@@ -95,6 +104,7 @@ function BayFields({ plan, bay, written, commit }: FieldsProps) {
       />
       <NamedZones
         title="No-foot zones"
+        kind="noFootZone"
         zones={bay.noFootZones}
         axes={axes}
         add={() =>
@@ -137,7 +147,16 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
     commit([...written, { name: "walkway", from: [least[0] + 0.5, y], to: [greatest[0] - 0.5, y] }], "Add a walkway");
   };
   return (
-    <Section title="Walkways" level={3} actions={<AddButton onClick={add}>Add</AddButton>}>
+    <Section
+      title="Walkways"
+      level={3}
+      actions={
+        <>
+          <DrawButton kind="walkway" />
+          <AddButton onClick={add}>Add</AddButton>
+        </>
+      }
+    >
       {bay.walkways.length === 0 && <p className={styles.quiet}>None.</p>}
       {bay.walkways.map((walkway, index) => {
         const replace = (keys: Changes<WalkwayDocument>) =>
@@ -147,6 +166,7 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
           );
         return (
           <Disclosure key={index} summary={walkway.name}>
+            <ChangeButton kind="walkway" index={index} />
             <div className={styles.fields}>
               <TextField label="Name" value={walkway.name} commit={(name) => replace({ name })} />
               <ChoiceField
@@ -179,7 +199,7 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
                 )),
               )}
             </div>
-            <Lane walkway={walkway} replace={replace} />
+            <Lane walkway={walkway} index={index} replace={replace} />
             <ActionIcon
               variant="subtle"
               aria-label={`Remove ${walkway.name}`}
@@ -203,15 +223,18 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
 /** The painted lane: nothing of a stand may be in it, however wide the way is beside it. */
 function Lane({
   walkway,
+  index,
   replace,
 }: {
   readonly walkway: Walkway;
+  readonly index: number;
   readonly replace: (keys: Changes<WalkwayDocument>) => string | null;
 }) {
   const { lane, from, to } = walkway;
   if (lane === null)
     return (
       <div className={styles.actions}>
+        <DrawButton kind="lane" walkway={index} />
         <AddButton
           onClick={() =>
             replace({

@@ -17,6 +17,7 @@ import {
 import { CheckField, Disclosure, Icon, QuantityField, Section } from "../../ui";
 import { attempt, usePlan } from "../connect";
 import styles from "../panels.module.css";
+import stepsStyles from "../steps/steps.module.css";
 import { materialWords } from "../words";
 
 /** The criteria that are one number. */
@@ -58,7 +59,7 @@ export function CriteriaPanel() {
           ? "All as they come."
           : `${changed} changed in this plan; each is marked, here and on the sheet.`}
       </p>
-      <ul className={styles.criteria}>
+      <ul className={stepsStyles.criteria}>
         {criterionKeys.map((key) => (
           <CriterionRow key={key} plan={plan} name={key} />
         ))}
@@ -71,8 +72,8 @@ function CriterionRow({ plan, name }: { readonly plan: Plan; readonly name: Crit
   const { label, basis } = criteriaTable[name];
   const changed = isChanged(plan, name);
   return (
-    <li className={styles.criterion} data-changed={changed}>
-      <div className={styles.criterionField}>
+    <li className={stepsStyles.criterion} data-changed={changed}>
+      <div className={stepsStyles.criterionField}>
         {name === "require" ? (
           <RequireField plan={plan} />
         ) : materialKeys.includes(name) ? (

@@ -3,19 +3,19 @@
 import { theEditor } from "../../store";
 import { Icon, Section } from "../../ui";
 import { useCalm } from "../connect";
-import styles from "../panels.module.css";
+import stepsStyles from "../steps/steps.module.css";
 
 export function HistoryPanel() {
   const { entries, at } = useCalm((state) => state.history);
   return (
     <Section title="History">
-      <ol className={styles.history} reversed>
+      <ol className={stepsStyles.history} reversed>
         {entries
           .map((entry, index) => (
             <li key={entry.id} data-undone={index > at}>
               <button
                 type="button"
-                className={styles.historyButton}
+                className={stepsStyles.historyButton}
                 aria-current={index === at ? "true" : undefined}
                 onClick={() => theEditor().goTo(index)}
               >

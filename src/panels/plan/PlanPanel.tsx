@@ -1,5 +1,6 @@
 /** The plan as a whole: its title, the bay, the criteria, what was done. */
 
+import { AboutPanel } from "./AboutPanel";
 import { BayPanel } from "./BayPanel";
 import { CriteriaPanel } from "./CriteriaPanel";
 import { HistoryPanel } from "./HistoryPanel";
@@ -12,6 +13,7 @@ export default function PlanPanel() {
       <BayPanel />
       <CriteriaPanel />
       <HistoryPanel />
+      <AboutPanel />
     </>
   );
 }

@@ -5,8 +5,8 @@ import type { StandId } from "../../plan";
 import { reportInView, selectedStands, stepInView, theEditor } from "../../store";
 import { ReactionBand, useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
-import styles from "../panels.module.css";
 import { type StandRow, standRows } from "./rows";
+import standsStyles from "./stands.module.css";
 
 export function Bands() {
   const plan = usePlan();
@@ -26,12 +26,12 @@ export function BandsView({
 }) {
   const format = useFormat();
   return (
-    <ul className={styles.bands} aria-label="What each stand carries">
+    <ul className={standsStyles.bands} aria-label="What each stand carries">
       {rows.map(({ placement: { stand }, band, pending }) => (
         <li key={stand}>
           <button
             type="button"
-            className={styles.bandButton}
+            className={standsStyles.bandButton}
             aria-pressed={selected.includes(stand)}
             onClick={() => theEditor().select({ kind: "stands", ids: [stand] })}
           >
@@ -42,7 +42,7 @@ export function BandsView({
               label={`Stand ${stand}`}
               format={(force) => format(force, "force")}
             />
-            <span className={styles.bandValue}>{format(band.level, "force")}</span>
+            <span className={standsStyles.bandValue}>{format(band.level, "force")}</span>
           </button>
         </li>
       ))}

@@ -23,6 +23,7 @@ import { freePosition } from "./freePosition";
 import { nextMark } from "./marks";
 import { StandPicture } from "./StandPicture";
 import { StandTypeEditor } from "./StandTypeEditor";
+import standsStyles from "./stands.module.css";
 import { wholeType } from "./wholeType";
 
 export default function RegisterPanel() {
@@ -229,12 +230,12 @@ function TypesList({ plan, edit }: { readonly plan: Plan; readonly edit: (type: 
   const format = useFormat();
   if (plan.standTypes.length === 0) return <p className={styles.quiet}>No stand types yet.</p>;
   return (
-    <ul className={styles.typeList}>
+    <ul className={standsStyles.typeList}>
       {plan.standTypes.map((type) => (
         <li key={type.id}>
-          <button type="button" className={styles.typeButton} onClick={() => edit(type.id)}>
+          <button type="button" className={standsStyles.typeButton} onClick={() => edit(type.id)}>
             <StandPicture type={type} height={type.height.min} small />
-            <span className={styles.typeWords}>
+            <span className={standsStyles.typeWords}>
               <strong>{type.name}</strong>
               <span className={styles.quiet}>
                 {type.ratedLoad === null
@@ -261,10 +262,10 @@ export function GenericChoice({ choose }: { readonly choose: (type: StandTypeDoc
   return (
     <>
       <p className={styles.quiet}>Usual sizes, without a rating. Measure yours, and type what its plate says.</p>
-      <ul className={styles.pictureList}>
+      <ul className={standsStyles.pictureList}>
         {genericStands.map(({ type, height }) => (
           <li key={type.id}>
-            <button type="button" className={styles.pictureButton} onClick={() => choose(type)}>
+            <button type="button" className={standsStyles.pictureButton} onClick={() => choose(type)}>
               <StandPicture type={wholeType(type)} height={height} small />
               <span>{type.name}</span>
             </button>

@@ -23,6 +23,7 @@ import styles from "../panels.module.css";
 import { materialWords } from "../words";
 import { type StandRow, standRows } from "./rows";
 import { StandPicture } from "./StandPicture";
+import standsStyles from "./stands.module.css";
 
 export function StandInspector({ stand }: { readonly stand: StandId }) {
   const plan = usePlan();
@@ -66,7 +67,7 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
         </Button>
       }
     >
-      <div className={styles.bandHead}>
+      <div className={standsStyles.bandHead}>
         <VerdictMark verdict={verdict} />
         <span className={styles.figures} data-pending={pending}>
           {utilisation === null ? (type.ratedLoad === null ? "rating not known" : "") : null}

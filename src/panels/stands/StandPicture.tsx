@@ -2,8 +2,8 @@
 
 import type { StandType } from "../../plan";
 import { useFormat } from "../../ui";
-import styles from "../panels.module.css";
 import { type StandView, standViews } from "./picture";
+import standsStyles from "./stands.module.css";
 
 /** Room round and between the views as a share of the height. */
 const margin = 0.16;
@@ -30,7 +30,7 @@ export function StandPicture({
   const text = height * 0.11;
   return (
     <svg
-      className={styles.standPicture}
+      className={standsStyles.standPicture}
       data-small={small}
       role="img"
       aria-hidden={small}
@@ -44,7 +44,7 @@ export function StandPicture({
         <Outline view={views.side} height={height} casters={false} />
       </g>
       {!small && (
-        <g className={styles.standText} fontSize={text}>
+        <g className={standsStyles.standText} fontSize={text}>
           <text x={room - views.front.from} y={room - text * 0.5} textAnchor="middle">
             {format(type.top.length, "length")}
           </text>
@@ -76,14 +76,14 @@ function Outline({
   const points = (list: readonly (readonly [number, number])[]) => list.map(([x, y]) => `${x},${y}`).join(" ");
   return (
     <>
-      <line className={styles.standFloor} x1={view.from - thick} x2={view.to + thick} y1={0} y2={0} />
+      <line className={standsStyles.standFloor} x1={view.from - thick} x2={view.to + thick} y1={0} y2={0} />
       {view.braces.map(([a, b]) => (
-        <line key={`${a} ${b}`} className={styles.standBrace} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
+        <line key={`${a} ${b}`} className={standsStyles.standBrace} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
       ))}
       {view.legs.map(([a, b]) => (
         <line
           key={`${a} ${b}`}
-          className={styles.standLeg}
+          className={standsStyles.standLeg}
           strokeWidth={thick}
           x1={a[0]}
           y1={a[1]}
@@ -94,7 +94,7 @@ function Outline({
       {view.feet.map(([a, b]) => (
         <line
           key={`${a} ${b}`}
-          className={styles.standFoot}
+          className={standsStyles.standFoot}
           strokeWidth={thick}
           x1={a[0]}
           y1={thick / 2}
@@ -104,9 +104,15 @@ function Outline({
       ))}
       {casters &&
         view.feet.map(([a, b]) => (
-          <circle key={`${a} ${b}`} className={styles.standCaster} cx={(a[0] + b[0]) / 2} cy={thick} r={thick * 1.2} />
+          <circle
+            key={`${a} ${b}`}
+            className={standsStyles.standCaster}
+            cx={(a[0] + b[0]) / 2}
+            cy={thick}
+            r={thick * 1.2}
+          />
         ))}
-      <polygon className={styles.standTop} points={points(view.top)} />
+      <polygon className={standsStyles.standTop} points={points(view.top)} />
     </>
   );
 }

@@ -8,6 +8,7 @@ import { Icon, Quantity, QuantityField, VerdictMark, VerdictShape, verdictWords 
 import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { type StandRow, standRows } from "./rows";
+import standsStyles from "./stands.module.css";
 
 export function StandsTable() {
   const plan = usePlan();
@@ -42,8 +43,8 @@ export function StandsTableView({ rows, layout, layoutName, selected, tolerance 
     return <p className={styles.quiet}>No stand is placed in {layoutName} yet. Add one from the stands below.</p>;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
-    <section className={styles.tableScroll} aria-label={`Stands of ${layoutName}: table`} tabIndex={0}>
-      <table className={styles.stands}>
+    <section className={standsStyles.tableScroll} aria-label={`Stands of ${layoutName}: table`} tabIndex={0}>
+      <table className={standsStyles.stands}>
         <caption className={styles.hiddenWords}>
           Stands of {layoutName}: where they stand, how high, and what each carries
         </caption>

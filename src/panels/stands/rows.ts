@@ -36,7 +36,7 @@ export function standRows(plan: Plan, step: Step, report: StepReport): readonly 
     const answer = level?.stands[index] ?? null;
     const bound = bounds?.stands?.find((one) => one.stand === stand) ?? null;
     const findings = report.findings.filter((finding) => finding.stand === stand);
-    const rated = findings.find(({ code }) => code === "stand-over-rating");
+    const rated = findings.find((finding) => ratingShare(finding) !== null);
     return {
       placement,
       type,
@@ -51,9 +51,14 @@ export function standRows(plan: Plan, step: Step, report: StepReport): readonly 
         setDownFactor,
       },
       pending: report.bounds.status === "pending",
-      utilisation: rated?.value != null && rated.limit ? rated.value / rated.limit : null,
+      utilisation: rated === undefined ? null : ratingShare(rated),
       verdict: worstOf(findings.map(({ verdict }) => verdict)),
       findings,
     };
   });
+}
+
+/** The share of its rating that a finding says a stand is used to; null for other findings and without a rating. */
+export function ratingShare({ code, value, limit }: Pick<Finding, "code" | "value" | "limit">): number | null {
+  return code === "stand-over-rating" && value !== null && limit !== null && limit > 0 ? value / limit : null;
 }

@@ -1,13 +1,14 @@
 /** Layouts: named arrangements of stands, and how the ones in use differ. */
 
-import { ActionIcon } from "@mantine/core";
-import { useMemo } from "react";
+import { ActionIcon, Button } from "@mantine/core";
+import { useMemo, useState } from "react";
 import { layoutInView } from "../../store";
-import { type Column, DataTable, Icon, Section, TextField, useFormat, VerdictMark } from "../../ui";
+import { type Column, DataTable, Icon, Section, TextField, VerdictMark } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { AddButton } from "../piece/OutlineEditor";
 import { counted } from "../words";
+import { CompareDialog } from "./CompareDialog";
 import { type LayoutRow, layoutRows } from "./layoutRows";
 
 export function LayoutsPanel() {
@@ -15,7 +16,6 @@ export function LayoutsPanel() {
   const current = useCalm(layoutInView);
   const report = useCalm((state) => state.answers.report);
   const rows = useMemo(() => layoutRows(plan, report), [plan, report]);
-  const format = useFormat();
   const columns: readonly Column<LayoutRow>[] = [
     {
       key: "name",
@@ -41,9 +41,7 @@ export function LayoutsPanel() {
       key: "governs",
       heading: "Governing stand",
       cell: ({ governing }) =>
-        governing === null
-          ? "–"
-          : `${governing.stand}, ${(governing.utilisation * 100).toFixed(0)} % of rating (${format(governing.most, "force")})`,
+        governing === null ? "–" : `${governing.stand}, ${(governing.utilisation * 100).toFixed(0)} % of rating`,
     },
     {
       key: "remove",
@@ -61,12 +59,18 @@ export function LayoutsPanel() {
       ),
     },
   ];
+  const [comparing, setComparing] = useState(false);
   const next = `Layout ${String.fromCharCode(65 + plan.layouts.length)}`;
   return (
     <Section
       title="Layouts"
       actions={
         <>
+          {plan.layouts.length > 1 && (
+            <Button size="compact-md" variant="default" onClick={() => setComparing(true)}>
+              Side by side
+            </Button>
+          )}
           <AddButton onClick={() => attempt("layout.add", { name: next, copyOf: current.id })}>Copy this one</AddButton>
           <AddButton onClick={() => attempt("layout.add", { name: next })}>Empty</AddButton>
         </>
@@ -80,6 +84,7 @@ export function LayoutsPanel() {
         rowHeading="name"
         chosen={({ layout }) => layout.id === current.id}
       />
+      <CompareDialog opened={comparing} onClose={() => setComparing(false)} />
     </Section>
   );
 }

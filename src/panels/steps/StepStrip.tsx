@@ -3,7 +3,7 @@
 import { theEditor } from "../../store";
 import { VerdictShape, verdictWords } from "../../ui";
 import { useCalm, usePlan } from "../connect";
-import styles from "../panels.module.css";
+import stepsStyles from "./steps.module.css";
 
 /** The strip of steps over the drawing: numbers, names and verdicts in one line. */
 export function StepStrip() {
@@ -11,18 +11,18 @@ export function StepStrip() {
   const inView = useCalm((state) => state.view.step);
   const reports = useCalm((state) => state.answers.report.steps);
   return (
-    <nav className={styles.stepStrip} aria-label="Steps of the job">
+    <nav className={stepsStyles.stepStrip} aria-label="Steps of the job">
       {steps.map((step, index) => {
         const verdict = reports.find((report) => report.step === step.id)?.verdict ?? "pending";
         return (
           <button
             key={step.id}
             type="button"
-            className={styles.stepTab}
+            className={stepsStyles.stepTab}
             aria-current={step.id === inView ? "step" : undefined}
             onClick={() => theEditor().look({ step: step.id })}
           >
-            <span className={styles.stepNumber}>{index + 1}</span> {step.name}{" "}
+            <span className={stepsStyles.stepNumber}>{index + 1}</span> {step.name}{" "}
             <VerdictShape verdict={verdict} size={16} label={verdictWords[verdict]} />
           </button>
         );

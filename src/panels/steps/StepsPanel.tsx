@@ -11,6 +11,7 @@ import { counted } from "../words";
 import { LayoutsPanel } from "./LayoutsPanel";
 import { LoadsEditor } from "./LoadsEditor";
 import { PartsEditor } from "./PartsEditor";
+import stepsStyles from "./steps.module.css";
 
 type StepChange = { readonly [Key in keyof Omit<StepDocument, "id">]?: StepDocument[Key] | undefined };
 
@@ -50,17 +51,17 @@ interface ListProps {
 
 export function StepList({ steps, inView, verdictOf }: ListProps) {
   return (
-    <ol className={styles.stepList}>
+    <ol className={stepsStyles.stepList}>
       {steps.map((step, index) => (
         <li key={step.id}>
           <button
             type="button"
-            className={styles.stepButton}
+            className={stepsStyles.stepButton}
             aria-current={step.id === inView ? "step" : undefined}
             onClick={() => theEditor().look({ step: step.id })}
           >
-            <span className={styles.stepNumber}>{index + 1}</span>
-            <span className={styles.stepName}>{step.name}</span>
+            <span className={stepsStyles.stepNumber}>{index + 1}</span>
+            <span className={stepsStyles.stepName}>{step.name}</span>
             <VerdictMark verdict={verdictOf(step.id)} />
           </button>
         </li>

@@ -1,7 +1,8 @@
 /** One row a layout: where it is used, its worst verdict, and the stand that governs. */
 
 import { type Report, type VerdictSoFar, worstOf } from "../../checks";
-import { type Layout, type Plan, type StandId, setDownFactorOf, stepOf, typeOf } from "../../plan";
+import type { Layout, Plan, StandId } from "../../plan";
+import { ratingShare } from "../stands/rows";
 
 export interface LayoutRow {
   readonly layout: Layout;
@@ -9,24 +10,18 @@ export interface LayoutRow {
   readonly steps: number;
   /** null where no step uses it. */
   readonly verdict: VerdictSoFar | null;
-  /** The stand nearest to its rating in any step; null without ratings or bounds. */
-  readonly governing: { readonly stand: StandId; readonly most: number; readonly utilisation: number } | null;
+  /** The stand nearest to its rating in any step; null without ratings. */
+  readonly governing: { readonly stand: StandId; readonly utilisation: number } | null;
 }
 
-export function layoutRows(plan: Plan, report: Report): readonly LayoutRow[] {
+export function layoutRows(plan: Plan, report: Pick<Report, "steps">): readonly LayoutRow[] {
   return plan.layouts.map((layout) => {
     const steps = report.steps.filter((step) => step.layout === layout.id);
     let governing: LayoutRow["governing"] = null;
-    for (const { step, bounds } of steps) {
-      if (bounds.status !== "known") continue;
-      const factor = setDownFactorOf(plan, stepOf(plan, step));
-      for (const { stand, over } of bounds.value.stands ?? []) {
-        const { ratedLoad } = typeOf(plan, stand);
-        if (over === null || ratedLoad === null) continue;
-        const utilisation = (over.most * factor) / ratedLoad;
-        if (governing === null || utilisation > governing.utilisation)
-          governing = { stand, most: over.most, utilisation };
-      }
+    for (const finding of steps.flatMap(({ findings }) => findings)) {
+      const utilisation = ratingShare(finding);
+      if (finding.stand === null || utilisation === null) continue;
+      if (governing === null || utilisation > governing.utilisation) governing = { stand: finding.stand, utilisation };
     }
     return {
       layout,

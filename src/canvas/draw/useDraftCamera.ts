@@ -3,7 +3,7 @@
 import { useLayoutEffect, useRef } from "react";
 import { boundingBox, pieceFrame, toInner } from "../../geometry";
 import type { Plan, Point, Pose } from "../../plan";
-import { type Camera, frameOf, theEditor, useDrafting } from "../../store";
+import { type Camera, frameOf, pictureToBay, theDrafting, theEditor, useDrafting } from "../../store";
 import { fitted, type Sheet } from "../camera";
 
 /** Room round what is there, as a share of its size: a bay is drawn round a piece, a wall is followed from inside. */
@@ -13,7 +13,8 @@ const room = { piece: 0.15, bay: 0.1, noBay: 0.5 } as const;
 function roomyCamera(plan: Plan, frame: "piece" | "bay", sheet: Sheet): Camera {
   const toPiece = pieceFrame(plan.piece.pose);
   const bay = frame === "bay" ? (plan.bay?.outline ?? []).map((point): Point => toInner(toPiece, point)) : [];
-  const { least, most } = boundingBox([...plan.piece.outline, ...bay]);
+  const picture = frame === "bay" ? pictureCorners().map((point): Point => toInner(toPiece, point)) : [];
+  const { least, most } = boundingBox([...plan.piece.outline, ...bay, ...picture]);
   const share = frame === "piece" ? room.piece : plan.bay === null ? room.noBay : room.bay;
   const beyond = share * Math.max(most[0] - least[0], most[1] - least[1], 1);
   return fitted(
@@ -26,9 +27,26 @@ function roomyCamera(plan: Plan, frame: "piece" | "bay", sheet: Sheet): Camera {
   );
 }
 
+/** The corners of the picture that is traced, in the bay. */
+function pictureCorners(): readonly Point[] {
+  const { picture } = theDrafting().state();
+  if (picture === null || !picture.shown) return [];
+  const { width, height } = picture;
+  return (
+    [
+      [0, 0],
+      [width, 0],
+      [width, height],
+      [0, height],
+    ] as const
+  ).map((corner) => pictureToBay(picture, corner));
+}
+
 export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
   const whole = useDrafting((state) => state.wholeSheet);
   const frame = useDrafting((state) => frameOf(state.tool));
+  // Scaled, a picture is another size: it is shown whole again.
+  const scale = useDrafting(({ tool, picture }) => (tool.kind === "move picture" ? picture?.metresAPixel : null));
   const drawing = whole && frame !== null;
   const latest = useRef({ plan, sheet });
   latest.current = { plan, sheet };
@@ -42,6 +60,12 @@ export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
     editor.look({ camera: roomyCamera(now.plan, frame, now.sheet) });
     return () => editor.look({ camera: before });
   }, [drawing, frame, ready]);
+
+  useLayoutEffect(() => {
+    const now = latest.current;
+    if (scale == null || now.sheet === null || !drawing) return;
+    theEditor().look({ camera: roomyCamera(now.plan, "bay", now.sheet) });
+  }, [scale, drawing]);
 
   // A new datum end takes the sheet along; what is drawn stays where it is seen.
   const { pose } = plan.piece;

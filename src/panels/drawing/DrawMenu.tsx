@@ -1,7 +1,7 @@
 /** What can be drawn by hand, imported or traced: one menu over the drawings. */
 
 import { Button, Menu } from "@mantine/core";
-import { type ShapeKind, shapeNatures, theDrafting } from "../../store";
+import { type ShapeKind, shapeNatures, theDrafting, useDrafting } from "../../store";
 import { Icon } from "../../ui";
 import { usePlan } from "../connect";
 import styles from "./drawing.module.css";
@@ -29,6 +29,7 @@ export interface DrawMenuProps {
 
 export function DrawMenu({ importDrawing, tracePicture }: DrawMenuProps) {
   const { bay } = usePlan();
+  const picture = useDrafting((state) => state.picture);
   const item = (kind: ShapeKind, disabled = false) => (
     <Menu.Item key={kind} disabled={disabled} onClick={() => theDrafting().begin(kind)}>
       {asks[kind]}
@@ -62,6 +63,16 @@ export function DrawMenu({ importDrawing, tracePicture }: DrawMenuProps) {
         <Menu.Divider />
         <Menu.Item onClick={importDrawing}>Import a DXF drawing</Menu.Item>
         <Menu.Item onClick={tracePicture}>Trace over a picture or a PDF page</Menu.Item>
+        {picture !== null && (
+          <>
+            <Menu.Item onClick={() => theDrafting().setTool({ kind: "move picture" })}>
+              Move or scale the traced picture
+            </Menu.Item>
+            <Menu.Item onClick={() => theDrafting().setPicture({ ...picture, shown: !picture.shown })}>
+              {picture.shown ? "Hide" : "Show"} the traced picture
+            </Menu.Item>
+          </>
+        )}
       </Menu.Dropdown>
     </Menu>
   );

@@ -61,19 +61,19 @@ function DrawBar({ tool }: { readonly tool: DrawTool }) {
     <>
       <div className={styles.barHead}>
         <h2 className={styles.barTitle}>{word}</h2>
-        {closed && (
-          <SegmentedControl
-            size="xs"
-            aria-label="How it is drawn"
-            data={[...forms]}
-            value={tool.form}
-            onChange={(form) => drafting.setForm(form as Form)}
-          />
-        )}
+        <p className={styles.ask} aria-live="polite">
+          {askFor(tool)}
+        </p>
       </div>
-      <p className={styles.ask} aria-live="polite">
-        {askFor(tool)}
-      </p>
+      {closed && (
+        <SegmentedControl
+          size="xs"
+          aria-label="How it is drawn"
+          data={[...forms]}
+          value={tool.form}
+          onChange={(form) => drafting.setForm(form as Form)}
+        />
+      )}
       <CornerFields key={tool.shape} axes={axes} last={tool.points.at(-1) ?? null} add={drafting.place} />
       <div className={styles.barEnd}>
         <BarButton icon="undo" disabled={count === 0} onClick={drafting.takeBack}>

@@ -21,38 +21,36 @@ export function PictureBar({ tool }: { readonly tool: PictureTool }) {
     <>
       <div className={styles.barHead}>
         <h2 className={styles.barTitle}>Traced picture</h2>
+        <p className={styles.ask} aria-live="polite">
+          {askFor(tool)}
+        </p>
       </div>
       {tool.kind === "scale picture" ? (
         <ScaleFields tool={tool} />
       ) : (
-        <>
-          <p className={styles.ask} aria-live="polite">
-            Drag the picture to its place, or use the arrow keys.
-          </p>
-          <div className={styles.corner}>
-            <QuantityField
-              label="Lower left, x"
-              kind="length"
-              value={Math.round(picture.x * 1e6) / 1e6}
-              commit={(x) => change({ x })}
-            />
-            <QuantityField
-              label="Lower left, y"
-              kind="length"
-              value={Math.round(picture.y * 1e6) / 1e6}
-              commit={(y) => change({ y })}
-            />
-            <ChoiceField
-              label="How strong"
-              value={String(picture.strength)}
-              choices={[0.2, 0.35, 0.5, 0.8].map((strength) => ({
-                value: String(strength),
-                label: `${strength * 100} %`,
-              }))}
-              choose={(strength) => change({ strength: Number(strength) })}
-            />
-          </div>
-        </>
+        <div className={styles.corner}>
+          <QuantityField
+            label="Lower left, x"
+            kind="length"
+            value={Math.round(picture.x * 1e6) / 1e6}
+            commit={(x) => change({ x })}
+          />
+          <QuantityField
+            label="Lower left, y"
+            kind="length"
+            value={Math.round(picture.y * 1e6) / 1e6}
+            commit={(y) => change({ y })}
+          />
+          <ChoiceField
+            label="How strong"
+            value={String(picture.strength)}
+            choices={[0.2, 0.35, 0.5, 0.8].map((strength) => ({
+              value: String(strength),
+              label: `${strength * 100} %`,
+            }))}
+            choose={(strength) => change({ strength: Number(strength) })}
+          />
+        </div>
       )}
       <div className={styles.barEnd}>
         {tool.kind === "move picture" && (
@@ -92,6 +90,19 @@ export function PictureBar({ tool }: { readonly tool: PictureTool }) {
   );
 }
 
+/** What the hand is asked for now. */
+function askFor(tool: PictureTool): string {
+  if (tool.kind === "move picture") return "Drag it to its place, or use the arrow keys.";
+  switch (tool.points.length) {
+    case 0:
+      return "Touch one end of a length that you know.";
+    case 1:
+      return "Touch the other end of it.";
+    default:
+      return "Type how long that is in truth.";
+  }
+}
+
 const lineUps: readonly { readonly value: LineUp; readonly label: string }[] = [
   { value: "as it lies", label: "as it lies" },
   { value: "along x", label: "along x" },
@@ -104,16 +115,7 @@ function ScaleFields({ tool }: { readonly tool: Extract<Tool, { readonly kind: "
   const drafting = theDrafting();
   const [first, second] = tool.points;
   if (first === undefined || second === undefined)
-    return (
-      <>
-        <p className={styles.ask} aria-live="polite">
-          {first === undefined
-            ? "Touch one end of a length that you know."
-            : "Touch the other end of the length that you know."}
-        </p>
-        <CornerFields axes={["x", "y"]} last={first ?? null} add={drafting.place} />
-      </>
-    );
+    return <CornerFields axes={["x", "y"]} last={first ?? null} add={drafting.place} />;
   const scale = (length: number): string | null => {
     const { picture } = drafting.state();
     if (picture === null) return null;
@@ -123,14 +125,9 @@ function ScaleFields({ tool }: { readonly tool: Extract<Tool, { readonly kind: "
     return null;
   };
   return (
-    <>
-      <p className={styles.ask} aria-live="polite">
-        Type how long that is in truth.
-      </p>
-      <div className={styles.corner}>
-        <ChoiceField label="It lies" value={lineUp} choices={lineUps} choose={setLineUp} />
-        <QuantityField label="True length" kind="length" value={null} step={0} commit={scale} />
-      </div>
-    </>
+    <div className={styles.corner}>
+      <ChoiceField label="It lies" value={lineUp} choices={lineUps} choose={setLineUp} />
+      <QuantityField label="True length" kind="length" value={null} step={0} commit={scale} />
+    </div>
   );
 }

@@ -37,8 +37,8 @@ function contextWith(plan: Plan, step: Step, parts: StepParts): StepContext | nu
   const level: StepLevel | null = knownValue(parts.level);
   const tipping = knownValue(parts.tipping);
   if (level === null || tipping === null) return null;
-  const { bounds, strength, slab } = parts;
-  return stepContext(plan, step, { model: assembleStep(plan, step), level, tipping, bounds, strength, slab });
+  const { bounds, strength, slab, margins } = parts;
+  return stepContext(plan, step, { model: assembleStep(plan, step), level, tipping, bounds, strength, slab, margins });
 }
 
 const findingsOfStep = memoByIdentity(
@@ -56,6 +56,7 @@ const findingsOfStep = memoByIdentity(
     parts.bounds,
     parts.strength,
     parts.slab,
+    parts.margins,
   ],
   (plan: Plan, step: Step, parts: StepParts): Findings => {
     const context = contextWith(plan, step, parts);

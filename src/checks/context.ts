@@ -4,7 +4,7 @@ import type { Criteria, Layout, Placement, Plan, Stand, StandType, Step } from "
 import { criteriaOf, layoutOf, setDownFactorOf, standOf, typeOf } from "../plan";
 import type { BoxTip, StandLevel, StepLevel, StepModel } from "../statics";
 import { noReaction } from "./compare";
-import type { Part, StandBounds, StepBounds, StepSlab, StepStrength, StepTipping } from "./parts";
+import type { GoodUpTo, Part, StandBounds, StepBounds, StepSlab, StepStrength, StepTipping } from "./parts";
 
 /** What is known of the reactions over the box. */
 export type Range =
@@ -39,6 +39,7 @@ export interface StepContext {
   readonly range: Range;
   readonly strength: Part<StepStrength | null>;
   readonly slab: Part<StepSlab | null>;
+  readonly margins: Part<GoodUpTo>;
   readonly stands: readonly StandContext[];
   /** Nominal resultant force of all parts together, N. */
   readonly weight: number;
@@ -56,9 +57,10 @@ export function stepContext(
     readonly bounds: Part<StepBounds>;
     readonly strength: Part<StepStrength | null>;
     readonly slab: Part<StepSlab | null>;
+    readonly margins: Part<GoodUpTo>;
   },
 ): StepContext {
-  const { model, level, tipping, strength, slab } = answers;
+  const { model, level, tipping, strength, slab, margins } = answers;
   const layout = layoutOf(plan, step);
   const weight = level.parts.reduce((sum, part) => sum + part.resultant.force, 0);
   const range = rangeOf(answers.bounds);
@@ -74,6 +76,7 @@ export function stepContext(
     range,
     strength,
     slab,
+    margins,
     weight,
     noReactions: !level.stable || range.kind === "tips",
     stands: layout.placements.map((placement, index) => {

@@ -54,12 +54,14 @@ export function explain(
   const found = filled(entry, subject);
   if (found === null) return null;
   const { label, formula, source, unit } = entry;
-  return { label, formula, source, unit, value: found.value, shown: shown(found.value), text: found.text };
+  const { value, text } = found;
+  return { label, formula, source, unit, value, shown: shown(evaluate(text)), text };
 }
 
 /** Figures that numbers are put in with: as few as bring the result out to every figure shown. */
 const figuresTried = [6, 8, 10, 12, 15, 17] as const;
 
+/** With all figures in, what is left is a number halfway between two that are shown; the text then decides. */
 function filled(entry: Entry, subject: Subject): Filled | null {
   let found: Filled | null = null;
   for (const figures of figuresTried) {

@@ -3,6 +3,7 @@
 import { upper, useOfUpper } from "../compare";
 import { boundsOf, type StandContext, type StepContext } from "../context";
 import type { Fact, FactOf } from "../facts";
+import { knownValue } from "../parts";
 import type { VerdictSoFar } from "../report";
 import { shimTooThick } from "../shims";
 import { byText, condition, type LeftOut, type Outcome } from "./fact";
@@ -91,7 +92,7 @@ function overRating(context: StepContext, stand: StandContext): FactOf<"stand-ov
       byLegFrame,
       share: stand.weight > 0 ? level / stand.weight : 0,
       staticsMost: range.kind === "known" ? (range.stands[stand.index]?.staticsMost ?? null) : null,
-      levelWithin: stand.placement.levelTolerance ?? criteria.levelTolerance,
+      levelWithin: knownValue(context.margins)?.level ?? stand.placement.levelTolerance ?? criteria.levelTolerance,
       shimTooThick:
         verdict === "fails" ? shimTooThick(context.plan, context.step, stand.placement.stand, asPlanned) : null,
     },

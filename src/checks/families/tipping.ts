@@ -1,9 +1,9 @@
 /** Whether the piece tips, leans, or stands too near a tipping line. */
 
 import type { StandId } from "../../plan";
-import { type BoxTip, beyond, type Curves, type PartTipping, type TippingEdge } from "../../statics";
+import { type BoxTip, beyond, diagramAt, type PartLevel, type PartTipping, type TippingEdge } from "../../statics";
 import { lower, upper, useOfLower, useOfUpper } from "../compare";
-import type { StepContext } from "../context";
+import type { StandContext, StepContext } from "../context";
 import type { Details, FactOf } from "../facts";
 import type { Verdict } from "../report";
 import { byCriterion, byText, condition, nowhere, type Outcome, worstFact } from "./fact";
@@ -105,39 +105,30 @@ function tilts(context: StepContext): FactOf<"tilts"> | null {
     basis: byCriterion("tiltLimit"),
     details: { of },
   });
-  const facts = level.parts.flatMap(({ curves, from, to }) => {
-    if (curves === null) return [];
-    const along = slopeOfLine(curves);
-    const across = context.stands
-      .filter(({ level: { reaction, centre } }) => reaction !== null && reaction > 0 && centre !== null)
-      .filter(({ index }) =>
-        context.model.stands[index]!.intervals.some(({ part }) => level.parts[part]!.from === from),
-      )
-      .map((stand) => {
-        const s = Math.min(to, Math.max(from, stand.level.centre!.s));
-        return fact(Math.abs(valueAt(curves.s, curves.theta, s)), "width", stand.placement.stand);
-      });
+  const facts = level.parts.flatMap((part, index) => {
+    const { cells, from, to } = part;
+    if (cells === null) return [];
+    const along = slopeOfLine(part);
+    const across = context.stands.filter(bearsOn(context, index)).map((stand) => {
+      const s = Math.min(to, Math.max(from, stand.level.centre!.s));
+      return fact(Math.abs(diagramAt(cells, s).theta), "width", stand.placement.stand);
+    });
     return along === null ? across : [fact(Math.abs(along), "length", null), ...across];
   });
   return worstFact(facts);
 }
 
-/** Slope of the straight line that deflection is measured from, m/m: v less the deflection is that line. */
-function slopeOfLine({ s, v, deflection }: Curves): number | null {
-  const last = s.length - 1;
-  if (deflection === null || last < 1) return null;
-  const line = (index: number) => v[index]! - deflection[index]!;
-  return (line(last) - line(0)) / (s[last]! - s[0]!);
-}
+/** Whether a stand bears, and can bear on a part. */
+const bearsOn =
+  ({ model }: StepContext, part: number) =>
+  (stand: StandContext) =>
+    stand.level.centre !== null && model.stands[stand.index]!.intervals.some((interval) => interval.part === part);
 
-/** A curve's value at a place, linear between stations. */
-function valueAt(stations: readonly number[], values: readonly number[], at: number): number {
-  const next = stations.findIndex((station) => station >= at);
-  if (next < 0) return values.at(-1)!;
-  if (next === 0) return values[0]!;
-  const [from, to] = [stations[next - 1]!, stations[next]!];
-  const share = to > from ? (at - from) / (to - from) : 1;
-  return values[next - 1]! + share * (values[next]! - values[next - 1]!);
+/** Slope of the straight line that deflection is measured from, m/m: v less the droop at both ends lies on it. */
+function slopeOfLine({ from, to, cells, droop }: PartLevel): number | null {
+  if (cells === null || droop === null) return null;
+  const [start, end] = [diagramAt(cells, from).v - droop[0], diagramAt(cells, to).v - droop[1]];
+  return (end - start) / (to - from);
 }
 
 function tipReserve(context: StepContext): FactOf<"tip-reserve"> | null {

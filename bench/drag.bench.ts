@@ -15,6 +15,9 @@ import { writeReport } from "./measure";
 const root = join(import.meta.dirname, "..");
 const seconds = 6;
 
+/** The key that says not to snap, so that every move gives another reaction. */
+const alt = 1;
+
 /** The lifting beam on five stands, in three steps. */
 const plan: PlanDocument = {
   ...demoBeam,
@@ -76,7 +79,15 @@ async function measure(browser: Browser, address: string, setting: Setting): Pro
   const y = box.y + (box.height - lanes) * 0.62;
   const session = await page.context().newCDPSession(page);
   const mouse = (type: "mouseMoved" | "mousePressed" | "mouseReleased", at: number) =>
-    session.send("Input.dispatchMouseEvent", { type, x: at, y, button: "left", buttons: 1, clickCount: 1 });
+    session.send("Input.dispatchMouseEvent", {
+      type,
+      x: at,
+      y,
+      modifiers: alt,
+      button: "left",
+      buttons: 1,
+      clickCount: 1,
+    });
 
   await mouse("mousePressed", x(7.6));
   await browser.startTracing(page, { categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"] });

@@ -8,7 +8,8 @@ import { pressTravel } from "../camera";
 
 /** A drag under way. */
 export interface Stroke {
-  readonly move: (to: Point) => void;
+  /** `free`: a key is held that says not to snap. */
+  readonly move: (to: Point, free: boolean) => void;
   readonly end: () => void;
   readonly cancel: () => void;
 }
@@ -100,7 +101,7 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
       if (travel < (phase.finger ? pressTravel.touch : pressTravel.mouse)) return;
       phase = { kind: "dragging", by: phase.by, stroke: phase.grip.drag() };
     }
-    if (phase.kind === "dragging" && phase.by.id === event.pointerId) phase.stroke.move(at);
+    if (phase.kind === "dragging" && phase.by.id === event.pointerId) phase.stroke.move(at, event.altKey);
   }
 
   function onUp(event: PointerEvent): void {
@@ -108,7 +109,7 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
     const at = pixel(event);
     switch (phase.kind) {
       case "dragging":
-        phase.stroke.move(at);
+        phase.stroke.move(at, event.altKey);
         phase.stroke.end();
         break;
       case "pressed":

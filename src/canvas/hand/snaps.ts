@@ -29,7 +29,9 @@ export function snapsOf(plan: Plan, step: Step, scale: number): Snap {
   const layout = layoutOf(plan, step);
   const reach = reachOnScreen / scale;
   const round = roundStep(plan.display, scale);
-  return (stand, s, t) => {
+  const finest = roundSteps[plan.display.units][0];
+  return (stand, s, t, free) => {
+    if (free) return { s: Math.round(s / finest) * finest, t: Math.round(t / finest) * finest, lines: [] };
     const along = settle(s, stationsAlong(plan.piece, layout, step, stand), reach, round);
     const across = settle(t, stationsAcross(plan.piece, layout, stand), reach, round);
     const lines: SnapLine[] = [];

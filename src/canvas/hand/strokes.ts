@@ -12,8 +12,8 @@ export interface Snapped {
   readonly t: number;
   readonly lines: readonly SnapLine[];
 }
-/** Where a stand dragged to (s, t) snaps to. */
-export type Snap = (stand: StandId, s: number, t: number) => Snapped;
+/** Where a stand dragged to (s, t) snaps to; `free` of stations, as fine as the units go. */
+export type Snap = (stand: StandId, s: number, t: number, free: boolean) => Snapped;
 
 /**
  * Moves a stand, and with it all that are selected. `toPiece` reads the pointer in the piece frame; with `along` the
@@ -34,11 +34,11 @@ export function moveStands(
   const main = starts.find((placement) => placement.stand === stand)!;
   editor.gesture.start(ids.length === 1 ? `Move ${stand}` : `Move ${ids.length} stands`);
   return {
-    move: (pixel) => {
+    move: (pixel, free) => {
       const [s, t] = toPiece(pixel);
       const wished = { s: main.s + s - grabbed[0], t: options.along ? main.t : main.t + t - grabbed[1] };
       editor.gesture.move((document) => {
-        const snapped = options.snap(stand, wished.s, wished.t);
+        const snapped = options.snap(stand, wished.s, wished.t, free);
         const by: Point = [tidy(snapped.s) - main.s, options.along ? 0 : tidy(snapped.t) - main.t];
         editor.showSnaps(options.along ? snapped.lines.filter(({ axis }) => axis === "s") : snapped.lines);
         return edits["stands.move"].run(document, {

@@ -4,6 +4,7 @@ import { Popover } from "@mantine/core";
 import { type ReactNode, useMemo } from "react";
 import { type Explanation, explain, type NumberName, type NumberUnit } from "../../checks";
 import type { QuantityKind, StandId } from "../../plan";
+import type { TippingEdge } from "../../statics";
 import { reportInView } from "../../store";
 import { useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
@@ -11,8 +12,9 @@ import styles from "../panels.module.css";
 import helpStyles from "./help.module.css";
 
 interface About {
-  readonly stand?: StandId;
-  readonly part?: number;
+  readonly stand?: StandId | undefined;
+  readonly part?: number | undefined;
+  readonly edge?: TippingEdge | undefined;
 }
 
 interface NumberHelpProps extends About {
@@ -21,7 +23,7 @@ interface NumberHelpProps extends About {
   readonly children: ReactNode;
 }
 
-export function NumberHelp({ name, stand, part, children }: NumberHelpProps) {
+export function NumberHelp({ name, children, ...about }: NumberHelpProps) {
   return (
     <Popover width={340} position="bottom" withArrow shadow="md" trapFocus returnFocus withinPortal>
       <Popover.Target>
@@ -30,26 +32,23 @@ export function NumberHelp({ name, stand, part, children }: NumberHelpProps) {
         </button>
       </Popover.Target>
       <Popover.Dropdown>
-        <HelpText
-          name={name}
-          about={{ ...(stand === undefined ? {} : { stand }), ...(part === undefined ? {} : { part }) }}
-        />
+        <HelpText name={name} {...about} />
       </Popover.Dropdown>
     </Popover>
   );
 }
 
-function HelpText({ name, about }: { readonly name: NumberName; readonly about: About }) {
+function HelpText({ name, stand, part, edge }: About & { readonly name: NumberName }) {
   const plan = usePlan();
   const report = useCalm(reportInView);
-  const { stand, part } = about;
   const explanation = useMemo(
     () =>
       explain(name, plan, report, {
         ...(stand === undefined ? {} : { stand }),
         ...(part === undefined ? {} : { part }),
+        ...(edge === undefined ? {} : { edge }),
       }),
-    [name, plan, report, stand, part],
+    [name, plan, report, stand, part, edge],
   );
   if (explanation === null) return <p className={styles.quiet}>This plan has no such number yet.</p>;
   return <ExplanationView explanation={explanation} />;

@@ -128,7 +128,7 @@ export function ComparisonView({
             </tr>
           ))}
           {standsOf(columns).map((stand) => (
-            <tr key={stand}>
+            <tr key={stand} data-same={standsAlike(columns, stand)}>
               <th scope="row">{stand}</th>
               {columns.map((column) => (
                 <td key={column.layout.id}>
@@ -153,4 +153,13 @@ function StandCell({ column, stand }: { readonly column: ComparedLayout; readonl
       {row.band.most === null ? "" : `, at most ${format(row.band.most, "force")}`}
     </span>
   );
+}
+
+/** Whether all the layouts have the stand at one place with one load: such rows stand back. */
+function standsAlike(columns: readonly ComparedLayout[], stand: StandId): boolean {
+  const texts = columns.map(({ rows }) => {
+    const row = rows.find(({ placement }) => placement.stand === stand);
+    return JSON.stringify(row === undefined ? null : [row.placement, row.band.level, row.band.most]);
+  });
+  return texts.every((text) => text === texts[0]);
 }

@@ -143,7 +143,7 @@ describe("good up to", () => {
     // 3 t at 9 m bring the centre to 7.4 m, between stands at 3 and 9.5 m; turned they stand at 0.5 and 7 m.
     const plan = planWith((draft) => {
       strong(draft);
-      draft.piece.masses.push({ id: "head", name: "Head", kind: "point", s: 9, t: 0, z: 0.3, mass: 3000 });
+      draft.piece.masses.push({ id: "head" as never, name: "Head", kind: "point", s: 9, t: 0, z: 0.3, mass: 3000 });
       draft.layouts[0]!.placements[0]!.s = 3;
       draft.layouts[0]!.placements[1]!.s = 9.5;
     });

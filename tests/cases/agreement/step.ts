@@ -1,7 +1,8 @@
 /** Rows of the table that speak of a step, its stands and its parts in the level case. */
 
-import type { Plan, StandId } from "../../../src/plan";
-import { pieceLength, typeOf } from "../../../src/plan";
+import type { Plan, StandId, StepId } from "../../../src/plan";
+import { pieceLength, stepOf, typeOf } from "../../../src/plan";
+import { type DiagramCell, solveStep } from "../../../src/statics";
 import type { Agreement } from "./agreement";
 import type { ExpectedPart, ExpectedStand, ExpectedStep, Extremes, ResultPart, ResultStand, ResultStep } from "./types";
 
@@ -34,9 +35,11 @@ export function compareStep(a: Agreement, plan: Plan, got: ResultStep, expected:
     if (answer !== undefined) compareStand(a, `${name} stand ${stand.stand}`, plan, length, answer, stand);
   });
   a.same(`${name} number of parts`, got.parts.length, expected.parts.length);
+  const diagrams = solveStep(plan, stepOf(plan, expected.id as StepId));
   expected.parts.forEach((part, index) => {
     const answer = got.parts[index];
-    if (answer !== undefined) comparePart(a, `${name} part ${index}`, plan, length, answer, part);
+    if (answer !== undefined)
+      comparePart(a, `${name} part ${index}`, plan, length, diagrams.parts[index]!.cells ?? [], answer, part);
   });
 }
 
@@ -133,6 +136,7 @@ function comparePart(
   name: string,
   plan: Plan,
   length: number,
+  cells: readonly DiagramCell[],
   got: ResultPart,
   expected: ExpectedPart,
 ): void {
@@ -147,9 +151,15 @@ function comparePart(
   a.near(`${name} resultant.force`, got.resultant.force, W, 1e-9 * Math.max(Math.abs(W), expected.weight));
   a.near(`${name} resultant.s`, got.resultant.s, expected.resultant.s, 1e-8 * length);
   a.near(`${name} resultant.t`, got.resultant.t, expected.resultant.t, 1e-8 * length);
-  extremes(a, `${name} moment`, got.moment, expected.moment, () => 1e-5 * W * l);
-  extremes(a, `${name} shear`, got.shear, expected.shear, () => 1e-5 * W);
-  extremes(a, `${name} torque`, got.torque, expected.torque, () => 1e-5 * W * Math.max(1, width));
+  const actions = { moment: 1e-5 * W * l, shear: 1e-5 * W, torque: 1e-5 * W * Math.max(1, width) } as const;
+  for (const kind of ["moment", "shear", "torque"] as const) {
+    extremes(a, `${name} ${kind}`, got[kind], expected[kind], () => actions[kind]);
+    for (const { value, s } of got[kind] === null ? [] : [got[kind].most, got[kind].least])
+      a.holds(
+        `${name}: the diagram has the ${kind} ${value} at ${s}`,
+        valuesAt(cells, kind, s).some((one) => Math.abs(one - value) <= actions[kind]),
+      );
+  }
   const range = (of: Extremes) => of.most.value - of.least.value;
   const deflectionTolerance = (of: Extremes) => 1e-4 * range(of) + 2e-7;
   extremes(a, `${name} deflection`, got.deflection, expected.deflection, deflectionTolerance);
@@ -161,7 +171,14 @@ function comparePart(
   extremes(a, `${name} twist`, got.twist, expected.twist, (of) => 1e-4 * range(of) + 1e-6);
 }
 
-/** Only the values: an extreme may lie at any of several s. That the diagram has the value there is tested with it. */
+/** What a diagram shows at s, on either side of a jump. */
+function valuesAt(cells: readonly DiagramCell[], kind: "moment" | "shear" | "torque", s: number): number[] {
+  return cells
+    .filter(({ from, to }) => s >= from - 1e-9 && s <= to + 1e-9)
+    .map((cell) => cell[kind].reduce((sum, coefficient, power) => sum + coefficient * (s - cell.from) ** power, 0));
+}
+
+/** Only the values: an extreme may lie at any of several s. */
 function extremes(
   a: Agreement,
   name: string,

@@ -3,19 +3,22 @@
 import { useLayoutEffect, useRef } from "react";
 import { boundingBox, pieceFrame, toInner } from "../../geometry";
 import type { Plan, Point, Pose } from "../../plan";
-import { type Camera, frameOf, pictureToBay, theDrafting, theEditor, useDrafting } from "../../store";
+import { type Camera, frameOf, pictureToBay, type Tool, theDrafting, theEditor, useDrafting } from "../../store";
 import { fitted, type Sheet } from "../camera";
 
 /** Room round what is there, as a share of its size: a bay is drawn round a piece, a wall is followed from inside. */
-const room = { piece: 0.15, bay: 0.1, noBay: 0.5 } as const;
+const room = { zone: 0.04, outline: 0.25, bay: 0.1, noBay: 0.5 } as const;
 
 /** The camera that shows the piece, or the bay round it, with room on all sides. */
-function roomyCamera(plan: Plan, frame: "piece" | "bay", sheet: Sheet): Camera {
+function roomyCamera(plan: Plan, tool: Tool, sheet: Sheet): Camera {
+  const frame = frameOf(tool);
+  const outline = tool.kind === "draw" && tool.shape === "outline";
   const toPiece = pieceFrame(plan.piece.pose);
   const bay = frame === "bay" ? (plan.bay?.outline ?? []).map((point): Point => toInner(toPiece, point)) : [];
   const picture = frame === "bay" ? pictureCorners().map((point): Point => toInner(toPiece, point)) : [];
   const { least, most } = boundingBox([...plan.piece.outline, ...bay, ...picture]);
-  const share = frame === "piece" ? room.piece : plan.bay === null ? room.noBay : room.bay;
+  const inBay = plan.bay === null ? room.noBay : room.bay;
+  const share = frame === "bay" ? inBay : outline ? room.outline : room.zone;
   const beyond = share * Math.max(most[0] - least[0], most[1] - least[1], 1);
   return fitted(
     {
@@ -57,14 +60,14 @@ export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
     if (!drawing || !ready || now.sheet === null || frame === null) return;
     const editor = theEditor();
     const before = editor.state().view.camera;
-    editor.look({ camera: roomyCamera(now.plan, frame, now.sheet) });
+    editor.look({ camera: roomyCamera(now.plan, theDrafting().state().tool, now.sheet) });
     return () => editor.look({ camera: before });
   }, [drawing, frame, ready]);
 
   useLayoutEffect(() => {
     const now = latest.current;
     if (scale == null || now.sheet === null || !drawing) return;
-    theEditor().look({ camera: roomyCamera(now.plan, "bay", now.sheet) });
+    theEditor().look({ camera: roomyCamera(now.plan, theDrafting().state().tool, now.sheet) });
   }, [scale, drawing]);
 
   // A new datum end takes the sheet along; what is drawn stays where it is seen.

@@ -20,6 +20,8 @@ export function BarButton({ icon, strong = false, disabled = false, onClick, chi
       variant={strong ? "filled" : "default"}
       leftSection={<Icon name={icon} size={16} />}
       aria-label={children}
+      title={children}
+      data-strong={strong}
       disabled={disabled}
       onClick={onClick}
     >

@@ -6,6 +6,7 @@ import { type ChangeTool, type Shape, shapeNatures, shapeOf, theDrafting } from 
 import { ChoiceField, QuantityField, TextField } from "../../ui";
 import { attempt, usePlan } from "../connect";
 import { BarButton } from "./BarButton";
+import { BarHead } from "./BarHead";
 import styles from "./drawing.module.css";
 
 export function ChangeBar({ tool }: { readonly tool: ChangeTool }) {
@@ -17,9 +18,7 @@ export function ChangeBar({ tool }: { readonly tool: ChangeTool }) {
   const removes = tool.corner === null || !closed ? shape.kind !== "outline" && shape.kind !== "bay" : true;
   return (
     <>
-      <div className={styles.barHead}>
-        <h2 className={styles.barTitle}>{word}</h2>
-      </div>
+      <BarHead title={word} ask={closed ? "Drag corners; drag a round handle for another." : "Drag its ends."} />
       <div className={styles.corner}>
         {newName !== null && (
           <TextField

@@ -6,6 +6,7 @@ import { type DrawTool, type Form, shapeNatures, theDrafting, useDrafting } from
 import { DisplayUnits } from "../../ui";
 import { usePlan } from "../connect";
 import { BarButton } from "./BarButton";
+import { BarHead } from "./BarHead";
 import { ChangeBar } from "./ChangeBar";
 import { CornerFields } from "./CornerFields";
 import styles from "./drawing.module.css";
@@ -13,7 +14,7 @@ import { PictureBar } from "./PictureBar";
 
 export function DrawingBar() {
   const tool = useDrafting((state) => state.tool);
-  const refusal = useDrafting((state) => state.refusal);
+  const whole = useDrafting((state) => state.wholeSheet);
   const { display } = usePlan();
   const bar = useRef<HTMLElement>(null);
   const inHand = tool.kind === "draw" || tool.kind === "scale picture" || tool.kind === "move picture";
@@ -28,6 +29,7 @@ export function DrawingBar() {
         ref={bar}
         className={styles.bar}
         aria-label="Drawing by hand"
+        data-whole-sheet={whole}
         tabIndex={-1}
         onKeyDown={(event) => {
           if (event.key !== "Escape" || event.target === event.currentTarget) return;
@@ -38,11 +40,6 @@ export function DrawingBar() {
         {tool.kind === "draw" && <DrawBar tool={tool} />}
         {tool.kind === "change" && <ChangeBar tool={tool} />}
         {(tool.kind === "scale picture" || tool.kind === "move picture") && <PictureBar tool={tool} />}
-        {refusal !== null && (
-          <p className={styles.refusal} role="alert">
-            {refusal}
-          </p>
-        )}
       </section>
     </DisplayUnits>
   );
@@ -59,12 +56,7 @@ function DrawBar({ tool }: { readonly tool: DrawTool }) {
   const count = tool.points.length;
   return (
     <>
-      <div className={styles.barHead}>
-        <h2 className={styles.barTitle}>{word}</h2>
-        <p className={styles.ask} aria-live="polite">
-          {askFor(tool)}
-        </p>
-      </div>
+      <BarHead title={word} ask={askFor(tool)} />
       {closed && (
         <SegmentedControl
           size="xs"

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { type LineUp, scaledPlace, type Tool, theDrafting, turnedPlace, useDrafting } from "../../store";
 import { ChoiceField, QuantityField } from "../../ui";
 import { BarButton } from "./BarButton";
+import { BarHead } from "./BarHead";
 import { CornerFields } from "./CornerFields";
 import styles from "./drawing.module.css";
 
@@ -19,12 +20,7 @@ export function PictureBar({ tool }: { readonly tool: PictureTool }) {
   };
   return (
     <>
-      <div className={styles.barHead}>
-        <h2 className={styles.barTitle}>Traced picture</h2>
-        <p className={styles.ask} aria-live="polite">
-          {askFor(tool)}
-        </p>
-      </div>
+      <BarHead title="Traced picture" ask={askFor(tool)} />
       {tool.kind === "scale picture" ? (
         <ScaleFields tool={tool} />
       ) : (

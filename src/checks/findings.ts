@@ -7,6 +7,7 @@ import { contactChecks } from "./families/contact";
 import type { LeftOut, Outcome } from "./families/fact";
 import { floorChecks } from "./families/floor";
 import { ratingChecks } from "./families/ratings";
+import { readingChecks } from "./families/readings";
 import { stabilityChecks } from "./families/stability";
 import { strengthChecks } from "./families/strength";
 import { tippingChecks } from "./families/tipping";
@@ -25,6 +26,7 @@ const families: readonly ((context: StepContext) => Outcome)[] = [
   ratingChecks,
   stabilityChecks,
   strengthChecks,
+  readingChecks,
 ];
 
 /** Every check of one step. */

@@ -49,6 +49,9 @@ const lastPlan = "last plan";
 /** How long after the last edit the slow answers are asked for, ms: a burst of edits asks once. */
 const askPause = 30;
 
+/** While a gesture runs they are asked for this often, ms: the drawing has the machine to itself. */
+const passingPause = 250;
+
 /** A pointer that has not moved for so long rests, ms. */
 const restPause = 100;
 
@@ -167,7 +170,7 @@ function askAlong(editor: Editor, engine: EngineClient): void {
   editor.store.subscribe((state, before) => {
     if (waiting || (state.answers === before.answers && state.view.step === before.view.step)) return;
     waiting = true;
-    setTimeout(ask, askPause);
+    setTimeout(ask, state.gesture === null ? askPause : passingPause);
   });
   ask();
 }

@@ -41,9 +41,10 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
       <Layer listening={false}>
         {bay === null ? null : <BayInPlan bay={bay} map={map} look={look} />}
         <PictureInPlan map={map} look={look} />
-        {tripZones ? stands.map((id) => <TripZoneInPlan key={id} stand={id} map={map} look={look} />) : null}
       </Layer>
       <Layer listening={false}>
+        {/* They lie on the floor, but move with the stands: the floor is not drawn again for them. */}
+        {tripZones ? stands.map((id) => <TripZoneInPlan key={id} stand={id} map={map} look={look} />) : null}
         {stands.map((id) => (
           <StandInPlan key={id} stand={id} map={map} look={look} />
         ))}

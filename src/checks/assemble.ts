@@ -24,6 +24,7 @@ function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
     strength: answers.strength(plan, step),
     slab: slabPart(plan, step, bounds),
     margins: answers.margins(plan, step),
+    standing: answers.standing(plan, step),
   };
 }
 

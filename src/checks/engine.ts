@@ -163,6 +163,7 @@ export const forFindings: Answers = {
   certificates: () => pending(),
   strength: strengthPart,
   margins: () => pending(),
+  standing: () => pending(),
   floor: floorPart,
 };
 

@@ -22,10 +22,12 @@ export {
   type NumberUnit,
   numberNames,
 } from "./explain";
+export { walkwayVerdict } from "./families/floor";
 export { gatherNotChecked, linesOf, worstFirst } from "./findings";
 export { goodUpTo, marginsSearch } from "./margins";
 export { changeOf, type Mend, mended, mends, mendsSearch, shopShims } from "./mends";
 export * from "./parts";
 export * from "./report";
 export { type Json, lineOf, refusalOf, resultOf } from "./result";
+export { type PlaceTakes, standingAt, standingForces, standingSearch } from "./standing";
 export { cautions, sayIn } from "./words";

@@ -5,7 +5,16 @@
 
 import type { FloorReport, SlabStress } from "../floor";
 import type { Layout, LayoutId, Plan, StandId, Step } from "../plan";
-import type { BoxTip, Governing, PartLevel, PartTipping, StepLevel, StrengthAnswer, Witness } from "../statics";
+import type {
+  BoxTip,
+  Governing,
+  PartLevel,
+  PartTipping,
+  StandingContour,
+  StepLevel,
+  StrengthAnswer,
+  Witness,
+} from "../statics";
 
 export type Part<Value> =
   /** Computed for exactly this plan. */
@@ -115,6 +124,15 @@ export interface GoodUpTo {
   readonly turned: { readonly verdict: "fails" | "unknown" | "close" | "holds" };
 }
 
+/** Where a person may stand on one part. */
+export interface PartStanding {
+  /** Of forces that are worth telling apart, ascending. */
+  readonly contours: readonly StandingContour[];
+}
+
+/** As the step's parts; null where one tips. */
+export type StepStanding = readonly (PartStanding | null)[];
+
 export interface StepParts {
   readonly level: Part<StepLevel>;
   readonly tipping: Part<StepTipping>;
@@ -126,6 +144,8 @@ export interface StepParts {
   /** null where the bay gives no slab. */
   readonly slab: Part<StepSlab | null>;
   readonly margins: Part<GoodUpTo>;
+  /** A drawing, no check rests on it: the page asks for it when it is to be seen. */
+  readonly standing: Part<StepStanding>;
 }
 
 export interface LayoutParts {
@@ -142,6 +162,7 @@ export interface Answers {
   readonly certificates: (plan: Plan, step: Step) => Part<StepCertificates>;
   readonly strength: (plan: Plan, step: Step) => Part<StepStrength | null>;
   readonly margins: (plan: Plan, step: Step) => Part<GoodUpTo>;
+  readonly standing: (plan: Plan, step: Step) => Part<StepStanding>;
   readonly floor: (plan: Plan, layout: Layout) => Part<FloorReport>;
 }
 
@@ -151,5 +172,6 @@ export const awaited: Answers = {
   certificates: () => pending(),
   strength: () => pending(),
   margins: () => pending(),
+  standing: () => pending(),
   floor: () => pending(),
 };

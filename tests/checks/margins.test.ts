@@ -1,7 +1,7 @@
 /** Good up to, against hand calculations on the base plan (base.ts): each found to 1 %, from below. */
 
 import { beforeAll, describe, expect, it } from "vitest";
-import { goodUpTo, marginsSearch, reportOf } from "../../src/checks";
+import { goodUpTo, marginsPart, marginsSearch, reportOf } from "../../src/checks";
 import { type Draft, planWith, thirdStand } from "./base";
 
 /** Ratings and reserves out of the way of what is looked at. */
@@ -151,6 +151,13 @@ describe("good up to", () => {
     expect(report!.verdict).not.toBe("fails");
     const { turned } = goodUpTo(plan, plan.steps[0]!.id)!;
     expect(turned.verdict).toBe("fails");
+  });
+
+  it("is not told of a piece that tips as it is", () => {
+    const plan = planWith((draft) => {
+      draft.layouts[0]!.placements[1]!.s = 4.9;
+    });
+    expect(marginsPart(plan, plan.steps[0]!).status).toBe("failed");
   });
 
   it("stops when asked to, and leaves the plan alone", () => {

@@ -1,12 +1,13 @@
 /** Walkways, trip zones, zones and clearances of one layout. */
 
-import type { FloorReport, StandOnFloor } from "../../floor";
+import type { FloorReport, StandOnFloor, WalkwayWidth } from "../../floor";
 import { geometryTolerance } from "../../geometry";
 import type { Criteria, FindingCode, Layout, Plan } from "../../plan";
 import { criteriaOf } from "../../plan";
 import { lower, useOfLower } from "../compare";
 import type { Fact, FactOf } from "../facts";
 import type { Part } from "../parts";
+import type { Verdict } from "../report";
 import { byText, condition, type LeftOut, nowhere, type Outcome, worstFact } from "./fact";
 
 /** These need a bay; overlapping stands and blocked work windows show without one. */
@@ -69,7 +70,7 @@ function walkwayNarrow(floor: FloorReport, { closeFraction }: Criteria): FactOf<
     floor.walkways.map(
       ({ name, clearWidth, required }): FactOf<"walkway-narrow"> => ({
         code: "walkway-narrow",
-        verdict: lower(clearWidth, required, closeFraction),
+        verdict: walkwayVerdict({ clearWidth, required }, { closeFraction }),
         value: clearWidth,
         limit: required,
         unit: "m",
@@ -80,6 +81,14 @@ function walkwayNarrow(floor: FloorReport, { closeFraction }: Criteria): FactOf<
       }),
     ),
   );
+}
+
+/** What the clear width of one walkway is worth. */
+export function walkwayVerdict(
+  { clearWidth, required }: Pick<WalkwayWidth, "clearWidth" | "required">,
+  { closeFraction }: Pick<Criteria, "closeFraction">,
+): Verdict {
+  return lower(clearWidth, required, closeFraction);
 }
 
 function tripZoneInWalkway(floor: FloorReport): FactOf<"trip-zone-in-walkway"> | null {

@@ -8,7 +8,7 @@ export const contactSentences: SentencesOf<
   "stand-never-bears": (fact) => {
     switch (fact.verdict) {
       case "fails":
-        return `Stand ${fact.stand} never bears, however level the tops are kept. Raise it with a shim, move it, or leave it out.`;
+        return `Stand ${fact.stand} never bears, wherever the tops lie within their tolerance. Raise it with a shim, move it, or leave it out.`;
       case "pending":
         return `Whether stand ${fact.stand} ever bears is still being computed.`;
       case "unknown":

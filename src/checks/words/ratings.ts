@@ -98,7 +98,7 @@ function carried(fact: FactOf<"stand-over-rating">, say: Say): string {
   const force = `${say.force(fact.value ?? 0)}${setDown(fact, say)}`;
   const legs = details.byLegFrame ? ", counted as twice its more loaded leg frame" : "";
   if (details.asPlanned) return `Stand ${stand} carries ${force} as planned${legs}`;
-  return `Stand ${stand} carries up to ${force}${legs} (${say.force(details.level)} as planned)`;
+  return `Stand ${stand} carries up to ${force}${legs} (as planned ${say.force(details.level)})`;
 }
 
 function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {

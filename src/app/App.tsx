@@ -126,7 +126,14 @@ interface ViewToolProps {
 function ViewTool({ id, icon }: ViewToolProps) {
   const action = actions.find((one) => one.id === id);
   if (action === undefined) throw new Error(`no action ${id}`);
-  return <Tool icon={icon} label={action.label} onClick={() => action.run(theEditor())} />;
+  return (
+    <Tool
+      className={id === "view.fit" ? undefined : styles.zoom}
+      icon={icon}
+      label={action.label}
+      onClick={() => action.run(theEditor())}
+    />
+  );
 }
 
 const drawingHint =

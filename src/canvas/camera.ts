@@ -33,7 +33,7 @@ export interface Extent {
 }
 
 /** Room left free round the fitted drawing, px: for dimensions above, reactions below, names at the sides. */
-const margins = { side: 56, planTop: 34, planBottom: 62, elevationTop: 34, elevationBottom: 74 } as const;
+const margins = { side: 56, planTop: 34, planBottom: 62, elevationTop: 34, elevationBottom: 80 } as const;
 
 /** Heights that the diagrams take together, px: not shown under the least, no larger than the most. */
 const lanes = { least: 150, most: 330 } as const;

@@ -137,7 +137,7 @@ function drawLane(paper: Paper, kind: Kind, level: StepLevel | null, lane: Lane,
   }
   const tips = level.parts.every(({ stable }) => !stable);
   const without = tips ? "no numbers, the piece tips" : "none";
-  write(paper, drawn ? kind.name : `${kind.name}: ${without}`, [10, lane.top + 11], title);
+  write(paper, drawn && unit > 0 ? kind.name : `${kind.name}: ${without}`, [10, lane.top + 11], title);
 }
 
 /** The reading line: every diagram's value at one place of the piece. */

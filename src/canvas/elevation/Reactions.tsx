@@ -14,10 +14,8 @@ import type { Profile } from "./profile";
 /** Arrows: the longest and the gap to the floor line; figures under them in rows, px. */
 const sizes = { longest: 30, clear: 9, row: 17 } as const;
 
-export interface ReactionLabel {
-  readonly stand: StandId;
-  readonly text: string;
-}
+/** Stands whose middles are nearer than this along the piece stand in one line, across it, px: their numbers are named. */
+const inLine = 24;
 
 export const Reactions = memo(function Reactions({
   level,
@@ -39,19 +37,24 @@ export const Reactions = memo(function Reactions({
     () => (paper: Paper) => {
       const { drawing, paper: ground, accent } = look.colours;
       const most = Math.max(1, ...(level?.stands ?? []).map(({ reaction }) => reaction ?? 0));
+      const standsInLine = (s: number): number =>
+        profile.stands.filter(({ placement }) => Math.abs(placement.s - s) * map.scale < inLine).length;
       const labels = profile.stands.map(({ placement, floor }, index) => {
+        const shared = standsInLine(placement.s) > 1;
         const stand = level?.stands.find((one) => one.stand === placement.stand);
         const reaction = stand?.reaction ?? null;
-        const text =
+        const words =
           level === null || stand === undefined
             ? "…"
             : reaction === null
               ? "tips"
               : `${stand.estimated ? "≈ " : ""}${forceWords(reaction, look.display)}`;
+        const text = shared ? `${placement.stand}: ${words}` : words;
         const verdict = level !== null && reaction === null ? "fails" : (verdicts[index] ?? null);
         const sign = verdict === "fails" || verdict === "close" || verdict === "unknown" ? verdict : null;
         return {
           placement,
+          shared,
           text,
           reaction,
           sign,
@@ -72,7 +75,7 @@ export const Reactions = memo(function Reactions({
           arrowHead(paper, [x, tip], [0, -1], 10, drawing.reaction);
         }
         const y = foot + 11 + sizes.row * rows[index]!;
-        if (rows[index]! > 0)
+        if (rows[index]! > 0 && !label.shared)
           line(paper, [x, foot + 2], [x, y - 9], { colour: drawing.reaction, width: lineWeight.hair });
         const shift = label.sign === null ? 0 : 10;
         if (label.sign !== null) drawSign(paper, label.sign, [label.at - label.width / 2 + 8, y], look);

@@ -48,7 +48,8 @@ export function hitPlan(state: EditorState, map: PlanMap, look: Look, at: Point,
     const dimension = dimensionsOf(layout, plan.piece, map, look).find(
       ({ at: [x, y], width }) => Math.abs(at[0] - x) <= width / 2 + 5 && Math.abs(at[1] - y) <= tall,
     );
-    if (dimension?.stand != null) return { kind: "dimension", stand: dimension.stand, at: dimension.at };
+    const stand = dimension?.stands.find((one) => selected.includes(one)) ?? dimension?.stands[0];
+    if (dimension !== undefined && stand !== undefined) return { kind: "dimension", stand, at: dimension.at };
   }
 
   const stand = nearestStand(plan, layout.placements, map.toPiece(at), reachOf(finger) / map.scale);

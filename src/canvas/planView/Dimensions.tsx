@@ -15,8 +15,8 @@ export const dimensionStrip = 48;
 const layoutOf = { line: 14, row: 15 } as const;
 
 export interface Dimension {
-  /** null = the length of the piece. */
-  readonly stand: StandId | null;
+  /** The stands in one line across the piece that it measures to; none = the length of the piece. */
+  readonly stands: readonly StandId[];
   readonly s: number;
   readonly text: string;
   /** Middle of the figures, px. */
@@ -26,24 +26,26 @@ export interface Dimension {
 
 /** The figures and where they stand: what is drawn and what can be touched. */
 export function dimensionsOf(layout: Layout, piece: Piece, map: PlanMap, look: Look): readonly Dimension[] {
-  const stations = [
-    ...layout.placements.map(({ stand, s }) => ({ stand, s })),
-    { stand: null, s: pieceLength(piece) },
-  ].map((station) => {
-    const text = lengthWords(station.s, look.display);
-    return { ...station, text, x: map.piece([station.s, 0])[0], width: widthOf(text, { size: typeSize.small }) };
-  });
-  const rows = rowsFor(stations.map(({ x, width }) => ({ at: x, width })));
-  return stations.map(({ stand, s, text, x, width }, index) => ({
-    stand,
-    s,
-    text,
-    at: [
+  const own: { readonly stands: StandId[]; readonly s: number; readonly text: string; readonly x: number }[] = [];
+  for (const { stand, s } of layout.placements) {
+    const text = lengthWords(s, look.display);
+    const x = map.piece([s, 0])[0];
+    const inLine = own.find((other) => other.text === text && Math.abs(other.x - x) < 1);
+    if (inLine === undefined) own.push({ stands: [stand], s, text, x });
+    else inLine.stands.push(stand);
+  }
+  const length = pieceLength(piece);
+  own.push({ stands: [], s: length, text: lengthWords(length, look.display), x: map.piece([length, 0])[0] });
+  const widths = own.map(({ text }) => widthOf(text, { size: typeSize.small }));
+  const rows = rowsFor(own.map(({ x }, index) => ({ at: x, width: widths[index]! })));
+  return own.map(({ stands, s, text, x }, index) => {
+    const width = widths[index]!;
+    const at: Point = [
       Math.max(width / 2 + 4, Math.min(map.size.width - width / 2 - 4, x)),
       map.size.height - layoutOf.line - 11 - layoutOf.row * rows[index]!,
-    ],
-    width,
-  }));
+    ];
+    return { stands, s, text, at, width };
+  });
 }
 
 export const Dimensions = memo(function Dimensions({
@@ -73,19 +75,20 @@ export const Dimensions = memo(function Dimensions({
       paper.arc(x0, y, 3, 0, 2 * Math.PI);
       stroke(paper, { colour: drawing.dimension, width: lineWeight.outline });
       for (const dimension of dimensionsOf(layout, piece, map, look)) {
-        const chosen = dimension.stand !== null && selected.includes(dimension.stand);
+        const chosen = dimension.stands.some((stand) => selected.includes(stand));
+        const ofPiece = dimension.stands.length === 0;
         const x = crisp(map.piece([dimension.s, 0])[0]);
-        const placement = layout.placements.find(({ stand }) => stand === dimension.stand);
-        const [, from] = map.piece([dimension.s, placement?.t ?? 0]);
+        const ts = layout.placements.filter(({ stand }) => dimension.stands.includes(stand)).map(({ t }) => t);
+        const [, from] = map.piece([dimension.s, Math.max(...(ofPiece ? [0] : ts))]);
         line(paper, [x, from], [x, map.size.height], {
-          colour: chosen ? accent : dimension.stand === null ? look.colours.rule : drawing.dimension,
+          colour: chosen ? accent : ofPiece ? look.colours.rule : drawing.dimension,
           width: lineWeight.hair,
-          ...(dimension.stand === null ? {} : { dash: dash.centre }),
+          ...(ofPiece ? {} : { dash: dash.centre }),
         });
         const forward = dimension.s >= 0 ? 1 : -1;
         arrowHead(paper, [x, y], [forward, 0], 9, chosen ? accent : drawing.dimension);
         write(paper, dimension.text, dimension.at, {
-          colour: chosen ? accent : dimension.stand === null ? inkSoft : look.colours.ink,
+          colour: chosen ? accent : ofPiece ? inkSoft : look.colours.ink,
           size: typeSize.small,
           strong: chosen,
           rim: ground,

@@ -1,6 +1,6 @@
 /** The frame of a panel's contents: a thin rule, a heading, room. */
 
-import { type ReactNode, useId } from "react";
+import { type ReactNode, useEffect, useId, useState } from "react";
 import { Icon } from "./icons";
 import styles from "./ui.module.css";
 
@@ -31,27 +31,39 @@ export function Section({
   );
 }
 
-/** A stretch that folds away; closed it shows its summary line. */
+/** A stretch that folds away; closed it shows its summary line, and what is in it is not drawn. */
 export function Disclosure({
   summary,
   aside,
-  open,
+  open = false,
   children,
 }: {
   readonly summary: ReactNode;
   /** A value at the right end of the line, read while it is closed too. */
   readonly aside?: ReactNode;
+  /** Opens it; closing and opening by hand goes before. */
   readonly open?: boolean;
   readonly children: ReactNode;
 }) {
+  const [shown, setShown] = useState(open);
+  useEffect(() => {
+    if (open) setShown(true);
+  }, [open]);
   return (
-    <details className={styles.disclosure} open={open}>
+    <details
+      className={styles.disclosure}
+      open={shown}
+      onToggle={(event) => {
+        // The event of a fold inside bubbles in React, though not in the page.
+        if (event.target === event.currentTarget) setShown(event.currentTarget.open);
+      }}
+    >
       <summary className={styles.disclosureSummary}>
         <Icon name="chevronRight" size={16} />
         <span className={styles.disclosureWords}>{summary}</span>
         {aside !== undefined && <span className={styles.disclosureAside}>{aside}</span>}
       </summary>
-      <div className={styles.disclosureBody}>{children}</div>
+      {shown && <div className={styles.disclosureBody}>{children}</div>}
     </details>
   );
 }

@@ -283,9 +283,13 @@ for (const { scheme, width } of [
     for (const name of ["Stands", "Piece", "Steps", "Plan"]) {
       await tab(page, name);
       await page.waitForTimeout(300);
-      await page.locator("aside details").evaluateAll((folds) => {
-        for (const fold of folds) (fold as HTMLDetailsElement).open = true;
-      });
+      // Twice: a fold may hold folds.
+      for (let pass = 0; pass < 2; pass += 1) {
+        await page.locator("aside details").evaluateAll((folds) => {
+          for (const fold of folds) (fold as HTMLDetailsElement).open = true;
+        });
+        await page.waitForTimeout(200);
+      }
       await clean(name);
     }
     await tab(page, "Stands");

@@ -28,13 +28,21 @@ const facts: readonly Fact[] = [
 ];
 
 export function StepFacts() {
+  return (
+    <Disclosure summary="Weight, load centre, tipping">
+      <Facts />
+    </Disclosure>
+  );
+}
+
+function Facts() {
   const plan = usePlan();
   const report = useCalm(reportInView);
   const format = useFormat();
   const parts = report.level.status === "known" ? report.level.value.parts.length : 0;
   if (parts === 0) return null;
   return (
-    <Disclosure summary="Weight, load centre, tipping">
+    <>
       {Array.from({ length: parts }, (_, part) => {
         const edge = governingEdge(report, part);
         return (
@@ -55,7 +63,7 @@ export function StepFacts() {
           </TitleBlock>
         );
       })}
-    </Disclosure>
+    </>
   );
 }
 

@@ -23,7 +23,7 @@ function margins(change: (draft: Draft) => void) {
 let plain: ReturnType<typeof margins>;
 beforeAll(() => {
   plain = margins(() => {});
-});
+}, 60_000);
 
 /** Within 1 % below the limit. */
 function just(value: number, limit: number): void {

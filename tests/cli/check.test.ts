@@ -14,7 +14,7 @@ let command = "";
 const { folder, write, remove } = workFolder();
 beforeAll(async () => {
   command = await builtCommand();
-});
+}, 60_000);
 afterAll(() => {
   remove();
   rmSync(dirname(command), { recursive: true });

@@ -23,7 +23,7 @@ const estimatedFactors = [1, 1 / 3, 3];
 const certifiedWithin = 1e-3;
 
 /** Branches that a better leg frame share is looked for in. */
-const frameBranches = 500;
+const frameBranches = 300;
 
 /**
  * Least and most of every stand, attained, with the statics limits. Nothing is proved yet: `certified` is null unless
@@ -185,7 +185,13 @@ function boundsOfGroup(
   const [first] = cases;
   if (first === undefined) throw new Error("no state of equilibrium was found");
   const { force } = first.system;
-  const outers = first.objectives.map((_, index) => proved(cases, index, effort));
+  // The reactions first: what is left of the effort goes to the leg frames.
+  const outers: number[] = [];
+  for (const frames of [false, true]) {
+    first.objectives.forEach(({ kind }, index) => {
+      if ((kind === "frame") === frames) outers[index] = proved(cases, index, effort);
+    });
+  }
   return group.stands.map((stand, place): StandBounds => {
     const at = (offset: number) => bestOf(cases, objectivesAStand * place + offset);
     const [least, most, minus, plus] = [at(0), at(1), at(2), at(3)];

@@ -4,7 +4,7 @@
  */
 
 import type { Dictionary } from "./dictionary";
-import { ascend, dualSteps } from "./moves";
+import { ascend, dualSteps, lossOf } from "./moves";
 import type { Objective } from "./objectives";
 import { type Attained, attainedAt, climbFrom } from "./search";
 import { pointOf, stateAt } from "./states";
@@ -27,11 +27,16 @@ export interface Effort {
 }
 
 /** Branches that cannot lead more than this share of the weight beyond the best found are not followed. */
-export const provedWithin = 5e-4;
+const provedWithin = { reaction: 5e-4, frame: 8e-4 };
 /** How often a branch's point is climbed from, in branches. */
 const climbEvery = 20;
 /** Numbers that the open branches may hold together. */
 const numbersHeld = 4e7;
+
+/** r·w below this is 0 (both scaled). */
+const leastProduct = 1e-16;
+/** A fall of the bound that counts as none, lest two pairs be alike for want of one fall. */
+const leastFall = 1e-6;
 
 /** A branch: the dictionary of its linear programme, solved, some reactions or gaps held at 0. */
 interface Branch {
@@ -55,24 +60,23 @@ export function certify(
   let attained = known;
   let closed = Number.NEGATIVE_INFINITY;
   let branches = 0;
-  const cutOff = () => Math.max(attained.value, toBeat) + provedWithin;
+  const within = objective.kind === "frame" ? provedWithin.frame : provedWithin.reaction;
+  const cutOff = () => Math.max(attained.value, toBeat) + within;
   const asItIs = { bound: Math.max(outer, attained.value), attained, branches };
   if (outer <= cutOff() || effort.shouldStop()) return asItIs;
   const root = rootOf(system, nominal, objective, known);
   if (root === null) return asItIs;
 
   const open = new Heap();
-  const follow = (dictionary: Dictionary) => {
-    switch (dualSteps(dictionary, cutOff(), 100 * dictionary.rows)) {
-      case "infeasible":
-        return;
-      case "below cut-off":
-        closed = Math.max(closed, dictionary.objective);
-        return;
-      default:
-        // Not brought to its end it is still a bound; the pairs tell where to go on.
-        open.push({ bound: dictionary.objective, dictionary });
-    }
+  const close = (bound: number) => {
+    closed = Math.max(closed, bound);
+  };
+  /** Solves a branch's programme; false if nothing in it leads farther. */
+  const solve = (dictionary: Dictionary): boolean => {
+    const outcome = dualSteps(dictionary, cutOff(), 100 * dictionary.rows);
+    if (outcome === "below cut-off") close(dictionary.objective);
+    // Not brought to its end it is still a bound; the pairs tell where to go on.
+    return outcome === "optimal" || outcome === "out of pivots";
   };
   const better = (candidate: Attained | null) => {
     if (candidate !== null && candidate.value > attained.value) attained = candidate;
@@ -85,10 +89,12 @@ export function certify(
     const { dictionary } = open.pop();
     branches++;
     dictionary.refresh();
-    const pair = mostViolated(system, dictionary);
-    if (pair < 0) {
-      // Every pair complementary: its point is a state, and nothing in this branch exceeds it.
-      closed = Math.max(closed, dictionary.objective);
+    let choice = choose(system, dictionary, cutOff(), close);
+    while (choice.kind === "decided" && solve(dictionary)) choice = choose(system, dictionary, cutOff(), close);
+    if (choice.kind === "decided" || choice.kind === "nothing left") continue;
+    if (choice.kind === "complementary") {
+      // Its point is a state, and nothing in this branch exceeds it.
+      close(dictionary.objective);
       better(attainedAt(system, nominal, objective, pointOf(system, dictionary)));
       continue;
     }
@@ -99,10 +105,10 @@ export function certify(
       }
     }
     const other = dictionary.copy();
-    dictionary.high[system.unknowns.reaction(pair)] = 0;
-    follow(dictionary);
-    other.high[system.unknowns.gap(pair)] = 0;
-    follow(other);
+    dictionary.high[system.unknowns.reaction(choice.pair)] = 0;
+    if (solve(dictionary)) open.push({ bound: dictionary.objective, dictionary });
+    other.high[system.unknowns.gap(choice.pair)] = 0;
+    if (solve(other)) open.push({ bound: other.objective, dictionary: other });
   }
   const rest = open.size > 0 ? open.greatest : Number.NEGATIVE_INFINITY;
   return { bound: Math.max(attained.value, Math.min(outer, Math.max(closed, rest))), attained, branches };
@@ -128,19 +134,55 @@ function rootOf(system: ContactSystem, nominal: Dictionary, objective: Objective
   return ascend(root, null, 100 * (root.rows + root.columns)) === "optimal" ? root : null;
 }
 
-/** The contact with the greatest r·w, of those whose pair is not decided; −1 where all pairs are complementary. */
-function mostViolated({ contacts, unknowns }: ContactSystem, dictionary: Dictionary): number {
-  let worst = 1e-16;
-  let at = -1;
+type Choice =
+  /** A branch has to be made on this contact. */
+  | { readonly kind: "branch"; readonly pair: number }
+  /** Some pairs could be decided at once, since the other way leads nowhere: the programme is to be solved again. */
+  | { readonly kind: "decided" }
+  /** Neither way leads anywhere. */
+  | { readonly kind: "nothing left" }
+  /** All pairs are complementary. */
+  | { readonly kind: "complementary" };
+
+/**
+ * Looks at every pair that is not complementary: how far at least the bound falls if its reaction, or its gap, must be 0.
+ * The pair to branch on is the one where the lesser and the greater fall have the greatest product.
+ */
+function choose(
+  { contacts, unknowns }: ContactSystem,
+  dictionary: Dictionary,
+  cutOff: number,
+  close: (bound: number) => void,
+): Choice {
+  const { high, place, value } = dictionary;
+  let pair = -1;
+  let most = -1;
+  let decided = false;
   for (let j = 0; j < contacts.length; j++) {
     const [reaction, gap] = [unknowns.reaction(j), unknowns.gap(j)];
-    if (dictionary.high[reaction] === 0 || dictionary.high[gap] === 0) continue;
-    const product = dictionary.valueOf(reaction) * dictionary.valueOf(gap);
-    if (product <= worst) continue;
-    worst = product;
-    at = j;
+    const [r, w] = [place[reaction]!, place[gap]!];
+    if (r < 0 || w < 0 || high[reaction] === 0 || high[gap] === 0) continue;
+    if (value[r]! * value[w]! <= leastProduct) continue;
+    const withoutReaction = dictionary.objective - lossOf(dictionary, r, 0);
+    const withoutGap = dictionary.objective - lossOf(dictionary, w, 0);
+    if (withoutReaction <= cutOff) close(withoutReaction);
+    if (withoutGap <= cutOff) close(withoutGap);
+    if (withoutReaction <= cutOff && withoutGap <= cutOff) return { kind: "nothing left" };
+    if (withoutReaction <= cutOff || withoutGap <= cutOff) {
+      high[withoutReaction <= cutOff ? gap : reaction] = 0;
+      decided = true;
+      continue;
+    }
+    const score =
+      Math.max(dictionary.objective - withoutReaction, leastFall) *
+        Math.max(dictionary.objective - withoutGap, leastFall) +
+      1e-9 * value[r]! * value[w]!;
+    if (score <= most) continue;
+    most = score;
+    pair = j;
   }
-  return at;
+  if (decided) return { kind: "decided" };
+  return pair < 0 ? { kind: "complementary" } : { kind: "branch", pair };
 }
 
 /** Branches, the one with the greatest bound first (a binary heap). */

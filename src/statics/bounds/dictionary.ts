@@ -48,6 +48,7 @@ export class Dictionary {
   readonly high: Float64Array;
   /** Where a variable is: its row, or −1 − its column. */
   readonly place: Int32Array;
+  /** Exchanges since it was made or copied into. */
   pivots = 0;
 
   constructor(rows: number, columns: number, variables: number) {
@@ -72,6 +73,7 @@ export class Dictionary {
     this.low.set(other.low);
     this.high.set(other.high);
     this.place.set(other.place);
+    this.pivots = 0;
     return this;
   }
 

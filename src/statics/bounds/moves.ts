@@ -155,35 +155,80 @@ export function follow(dictionary: Dictionary, pairs: Unknowns, target: number, 
 
 /**
  * From a dictionary whose reduced costs are right but whose values pass a bound, back to feasibility; the objective
- * falls on the way and bounds the maximum from above throughout, so it stops once at or under `cutOff` (B12).
+ * falls on the way and bounds the maximum from above throughout, so it stops once at or under `cutOff` (B12). Of the
+ * rows that are out, the one whose repair takes the objective down most comes first.
  */
 export function dualSteps(dictionary: Dictionary, cutOff: number, allowed: number): Outcome {
   const { rows, basic, value, low, high } = dictionary;
   const until = dictionary.pivots + allowed;
-  let reached = Number.POSITIVE_INFINITY;
   let idle = 0;
   while (dictionary.pivots < until) {
     if (dictionary.objective <= cutOff) return "below cut-off";
-    idle = dictionary.objective < reached - leastStep ? 0 : idle + 1;
-    reached = Math.min(reached, dictionary.objective);
-    // The worst row; after too many steps of no gain any that is out, beginning elsewhere each time, lest they go round.
+    // After too many steps of no loss any row that is out, beginning elsewhere each time, lest they go round.
     const begin = idle > idleAllowed ? (idle * 7) % rows : 0;
-    let worst: number = feasible;
+    let most = -1;
     let row = -1;
     for (let n = 0; n < rows; n++) {
       const i = n + begin < rows ? n + begin : n + begin - rows;
       const v = value[i]!;
       const over = Math.max(low[basic[i]!]! - v, v - high[basic[i]!]!);
-      if (over <= worst) continue;
-      worst = over;
+      if (over <= feasible) continue;
+      const loss = lossOf(dictionary, i, v < low[basic[i]!]! ? low[basic[i]!]! : high[basic[i]!]!);
+      if (loss === Number.POSITIVE_INFINITY) return "infeasible";
+      if (loss <= most) continue;
+      most = loss;
       row = i;
       if (idle > idleAllowed) break;
     }
     if (row < 0) return "optimal";
+    idle = most > leastStep ? 0 : idle + 1;
+    if (dictionary.objective - most <= cutOff) {
+      value[rows] = dictionary.objective - most;
+      return "below cut-off";
+    }
     const target = value[row]! < low[basic[row]!]! ? low[basic[row]!]! : high[basic[row]!]!;
     if (!repair(dictionary, row, target)) return "infeasible";
   }
   return "out of pivots";
+}
+
+/**
+ * How far the objective falls, at least, where the basic variable of a row is brought to `target`: by the columns that
+ * cost least for what they move it, each as far as it has room. Infinity where they cannot bring it there.
+ *
+ * Source: the penalties of N. J. Driebeek, Management Science 12 (1966) 576–587, with bounded columns.
+ */
+export function lossOf(dictionary: Dictionary, row: number, target: number): number {
+  const { rows, columns, T } = dictionary;
+  const start = row * columns;
+  const costs = rows * columns;
+  let lacking = target - dictionary.value[row]!;
+  const sense = lacking > 0 ? 1 : -1;
+  lacking *= sense;
+  let loss = 0;
+  let floor = -1;
+  for (;;) {
+    // The next cheapest price above `floor`, and how far the columns of that price move the row together.
+    let price = Number.POSITIVE_INFINITY;
+    let reach = 0;
+    for (let c = 0; c < columns; c++) {
+      const rate = T[start + c]! * sense;
+      const size = Math.abs(rate);
+      if (size <= pivot) continue;
+      const own = Math.abs(T[costs + c]!) / size;
+      if (own > price || own <= floor) continue;
+      const room = roomOf(dictionary, c, rate);
+      if (room <= leastStep) continue;
+      if (own < price) reach = 0;
+      price = own;
+      reach += size * room;
+    }
+    if (price === Number.POSITIVE_INFINITY) return price;
+    if (reach >= lacking) return loss + price * lacking;
+    loss += price * reach;
+    lacking -= reach;
+    floor = price;
+  }
 }
 
 /** Brings one basic variable to `target` by the cheapest column, flipping boxed ones whose whole range is too short. */

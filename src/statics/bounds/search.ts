@@ -43,6 +43,7 @@ export function searchExtremes(
 /**
  * Climbs from the state at a point of the box.
  *
+ * @param into is written over and returned, where given.
  * @returns the vertex reached, or null where rounding kept the path from its end.
  */
 export function climbFrom(
@@ -50,8 +51,9 @@ export function climbFrom(
   nominal: Dictionary,
   objective: Objective,
   x: ArrayLike<number>,
+  into?: Dictionary,
 ): Dictionary | null {
-  const state = stateAt(system, nominal, x);
+  const state = stateAt(system, nominal, x, into);
   if (state === null) return null;
   if (objective.kind !== "least") closeGap(system, objective, state);
   state.maximise(objective.reactions, objective.weights);
@@ -90,6 +92,7 @@ class Search {
   private readonly limits: readonly StaticsLimit[];
   private readonly found: Vertex[] = [];
   private readonly best: { value: number; vertex: Vertex }[];
+  private readonly scratch: Dictionary;
   private work = 0;
 
   constructor(
@@ -102,6 +105,7 @@ class Search {
     this.nominal = nominal;
     this.objectives = objectives;
     this.limits = limits;
+    this.scratch = nominal.copy();
     const vertex = this.remember(nominal);
     this.best = objectives.map((objective) => ({ value: valueIn(nominal, objective), vertex }));
   }
@@ -129,9 +133,13 @@ class Search {
     }
   }
 
-  /** From the best vertex with one stand's height thrown to the other end of its range, each stand in turn. */
+  /**
+   * From the best vertex with one stand's height thrown to the other end of its range, each stand in turn. Only for the
+   * leg frames: what the reactions lack the proof finds.
+   */
   climbFromKicks(): void {
-    this.objectives.forEach((_, index) => {
+    this.objectives.forEach(({ kind }, index) => {
+      if (kind !== "frame") return;
       for (let gained = true; gained; ) {
         const { value, vertex } = this.best[index]!;
         gained = false;
@@ -157,9 +165,9 @@ class Search {
 
   private climb(index: number, from: ArrayLike<number>): void {
     if (this.atLimit(index)) return;
-    const reached = climbFrom(this.system, this.nominal, this.objectives[index]!, from);
+    const reached = climbFrom(this.system, this.nominal, this.objectives[index]!, from, this.scratch);
     if (reached === null) return;
-    this.work += (reached.pivots - this.nominal.pivots) * reached.T.length;
+    this.work += reached.pivots * reached.T.length;
     const vertex = this.remember(reached);
     if (reached.objective > this.best[index]!.value + leastGain) {
       this.best[index] = { value: reached.objective, vertex };

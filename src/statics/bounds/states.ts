@@ -23,10 +23,19 @@ export function nominalState(system: ContactSystem): Dictionary | null {
   return state;
 }
 
-/** The state at a point x of the box (scaled, all variables), found by going there in a straight line. */
-export function stateAt(system: ContactSystem, nominal: Dictionary, x: ArrayLike<number>): Dictionary | null {
+/**
+ * The state at a point x of the box (scaled, all variables), found by going there in a straight line.
+ *
+ * @param into is written over and returned, where given.
+ */
+export function stateAt(
+  system: ContactSystem,
+  nominal: Dictionary,
+  x: ArrayLike<number>,
+  into?: Dictionary,
+): Dictionary | null {
   const { unknowns } = system;
-  const state = nominal.copy();
+  const state = into === undefined ? nominal.copy() : into.copyFrom(nominal);
   const { T, columns, rows, place, at } = state;
   const along = -1 - place[unknowns.parameter]!;
   // The parameter's column becomes Σ (column of x_k)·Δx_k

@@ -3,6 +3,7 @@
 import type { Criteria, Layout, Placement, Plan, Stand, StandType, Step } from "../plan";
 import { criteriaOf, layoutOf, setDownFactorOf, standOf, typeOf } from "../plan";
 import type { BoxTip, StandLevel, StepLevel, StepModel } from "../statics";
+import { staticsTolerance } from "../statics";
 import { noReaction } from "./compare";
 import type { GoodUpTo, Part, StandBounds, StepBounds, StepSlab, StepStrength, StepTipping } from "./parts";
 
@@ -116,4 +117,9 @@ function rangeKnown({ boxTips, stands }: StepBounds): Range {
 /** Least and most of a stand over the box; null while pending, failed or where the box tips. */
 export function boundsOf({ range }: StepContext, index: number): NonNullable<StandBounds["over"]> | null {
   return range.kind === "known" ? (range.stands[index]?.over ?? null) : null;
+}
+
+/** Whether a stand bears as planned: a reaction under a billionth of the weight is rounding (engine.md section 3). */
+export function bears({ level, weight }: StandContext): boolean {
+  return (level.reaction ?? 0) > staticsTolerance.bears * weight;
 }

@@ -37,7 +37,7 @@ export function stepFindings(context: StepContext): Findings {
 
 /** Every check of one layout's floor. */
 export function layoutFindings(plan: Plan, layout: Layout, { floor }: Pick<LayoutParts, "floor">): Findings {
-  return tell(plan, layout, null, [floorChecks(plan, layout, floor)]);
+  return tell(plan, layout, null, [floorChecks(plan, floor)]);
 }
 
 function tell(plan: Plan, layout: Layout, step: StepId | null, outcomes: readonly Outcome[]): Findings {

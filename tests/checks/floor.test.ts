@@ -127,6 +127,14 @@ rowsOf("outside-bay", [
     says: ["The piece"],
   },
   {
+    name: "the piece through the wall and no stands",
+    change: (draft) => {
+      draft.piece.pose!.x = 8.1;
+      draft.layouts[0]!.placements = [];
+    },
+    verdict: "fails",
+  },
+  {
     name: "the piece along the wall",
     change: (draft) => {
       draft.piece.pose!.x = 8;

@@ -2,7 +2,7 @@
 
 import type { FloorReport, StandOnFloor, WalkwayWidth } from "../../floor";
 import { geometryTolerance } from "../../geometry";
-import type { Criteria, FindingCode, Layout, Plan } from "../../plan";
+import type { Criteria, Plan } from "../../plan";
 import { criteriaOf } from "../../plan";
 import { lower, useOfLower } from "../compare";
 import type { Fact, FactOf } from "../facts";
@@ -13,10 +13,9 @@ import { byText, condition, type LeftOut, nowhere, type Outcome, worstFact } fro
 /** These need a bay; overlapping stands and blocked work windows show without one. */
 const bayCodes = ["walkway-narrow", "trip-zone-in-walkway", "foot-on-no-foot-zone", "outside-bay"] as const;
 
-export function floorChecks(plan: Plan, layout: Layout, part: Part<FloorReport>): Outcome {
+export function floorChecks(plan: Plan, part: Part<FloorReport>): Outcome {
   const leftOut: LeftOut[] =
     plan.bay === null ? bayCodes.map((code): LeftOut => ({ code, why: "the plan gives no bay" })) : [];
-  if (layout.placements.length === 0) return { facts: [], leftOut };
   if (part.status !== "known") {
     const verdict = part.status === "pending" ? "pending" : "unknown";
     return { facts: codesThatApply(plan).map((code) => waiting(code, verdict)), leftOut };
@@ -178,6 +177,3 @@ function windowBlocked(floor: FloorReport, { closeFraction }: Criteria): FactOf<
   const windows = floor.stands[0]?.windows ?? [];
   return worstFact(windows.flatMap((_, index) => nearest(index, floor.stands)));
 }
-
-/** Codes of this family. */
-export const floorCodes: readonly FindingCode[] = [...bayCodes, "stands-overlap", "work-window-blocked"];

@@ -1,7 +1,7 @@
 /** What the stands are rated for, and whether they may be used. */
 
 import { upper, useOfUpper } from "../compare";
-import { boundsOf, type StandContext, type StepContext } from "../context";
+import { bears, boundsOf, type StandContext, type StepContext } from "../context";
 import type { Fact, FactOf } from "../facts";
 import { knownValue } from "../parts";
 import type { VerdictSoFar } from "../report";
@@ -156,11 +156,6 @@ function ratedUnder(context: StepContext, stand: StandContext): FactOf<"stand-no
       details: { rated },
     },
   ];
-}
-
-/** engine.md section 3: a stand bears where its reaction is over 1e-9 of the weight. */
-function bears(stand: StandContext): boolean {
-  return (stand.level.reaction ?? 0) > 1e-9 * stand.weight;
 }
 
 function heightFits(stand: StandContext): FactOf<"heights-mismatch"> {

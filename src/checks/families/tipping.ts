@@ -3,7 +3,7 @@
 import type { StandId } from "../../plan";
 import { type BoxTip, beyond, diagramAt, type PartLevel, type PartTipping, type TippingEdge } from "../../statics";
 import { lower, upper, useOfLower, useOfUpper } from "../compare";
-import type { StandContext, StepContext } from "../context";
+import { bears, type StandContext, type StepContext } from "../context";
 import type { Details, FactOf } from "../facts";
 import type { Verdict } from "../report";
 import { byCriterion, byText, condition, nowhere, type Outcome, worstFact } from "./fact";
@@ -122,7 +122,7 @@ function tilts(context: StepContext): FactOf<"tilts"> | null {
 const bearsOn =
   ({ model }: StepContext, part: number) =>
   (stand: StandContext) =>
-    stand.level.centre !== null && model.stands[stand.index]!.intervals.some((interval) => interval.part === part);
+    bears(stand) && model.stands[stand.index]!.intervals.some((interval) => interval.part === part);
 
 /** Slope of the straight line that deflection is measured from, m/m: v less the droop at both ends lies on it. */
 function slopeOfLine({ from, to, cells, droop }: PartLevel): number | null {

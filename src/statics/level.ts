@@ -150,7 +150,9 @@ function standLevel(stand: StandModel, share: Share | null): StandLevel {
 function partLevel(solved: SolvedPart, stepStable: boolean): PartLevel {
   const { part, resultant, stable } = solved;
   const { force, momentS, momentT } = resultant;
-  const presses = force > 0;
+  // A force that all but vanishes acts nowhere.
+  const at = (moment: number) => (force > 0 && Number.isFinite(moment / force) ? moment / force : null);
+  const alongS = at(momentS);
   const known = {
     from: part.from,
     to: part.to,
@@ -159,7 +161,7 @@ function partLevel(solved: SolvedPart, stepStable: boolean): PartLevel {
       part.loads.filter((load) => load.source.kind === "mass"),
       part.from,
     ).force,
-    resultant: { force, s: presses ? part.from + momentS / force : null, t: presses ? momentT / force : null },
+    resultant: { force, s: alongS === null ? null : part.from + alongS, t: at(momentT) },
   };
   if (!stepStable) {
     const none = { moment: null, shear: null, torque: null, deflection: null, droop: null, twist: null };

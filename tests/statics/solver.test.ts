@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { assembleStep, type PartModel, PartSolver } from "../../src/statics";
+import { assembleStep, type PartModel, PartSolver, solveStep } from "../../src/statics";
 import { ContactProblem } from "../../src/statics/contactProblem";
 import { LineSearch } from "../../src/statics/lineSearch";
 import { newton } from "../../src/statics/newton";
@@ -146,5 +146,24 @@ describe("loads on the edge of the contacts", () => {
     expect(at(2 + 1.1e-8)).toBe("solved");
     expect(at(8 - 1.1e-8)).toBe("solved");
     expect(at(8 + 1e-6)).toBe("unstable");
+  });
+});
+
+describe("loads that come to nothing", () => {
+  it("act nowhere, and no number is made up", () => {
+    const plan = planOf({ length: 6, lines: [], supports: [1, 5].map((s) => ({ s, k: 1e8 })) });
+    const [step] = plan.steps;
+    for (const up of [0, -1e-306, 1e-306, 500]) {
+      const loads = [{ name: "push", s: 3, t: 0, z: 1, force: [900, 1800, up] as const }];
+      const { stable, parts, stands } = solveStep(plan, { ...step!, loads });
+      expect(stable).toBe(false);
+      const { force, s, t } = parts[0]!.resultant;
+      expect(force + up).toBeCloseTo(0, 12);
+      expect([s, t]).toEqual([null, null]);
+      expect(stands.map(({ reaction, settlement, gap }) => [reaction, settlement, gap])).toEqual([
+        [null, null, null],
+        [null, null, null],
+      ]);
+    }
   });
 });

@@ -47,6 +47,28 @@ describe("help on numbers", () => {
     expect(count).toBeGreaterThan(0);
   });
 
+  it("comes out as shown for a section, at its end and inside", () => {
+    const plan = planWith((draft) => {
+      draft.layouts[0]!.placements[0]!.s = 0.1;
+      draft.piece.section = {
+        depth: 0.457,
+        flangeThickness: 0.0145,
+        webThickness: 0.009,
+        fillet: 0.0102,
+        radiusOfGyrationY: 0.0419,
+        yield: 345e6,
+        E: 200e9,
+      };
+    });
+    const texts = [...explanations(plan)];
+    for (const { text, shown } of texts) expect(Number(evaluated(text).toPrecision(5)) + 0).toBe(Number(shown));
+    const strengths = texts.filter(({ label }) => label.includes("strength of the web"));
+    // 345e6·0.009·(2.5·0.0247 + 0.2)/1.5 and 345e6·0.009·(5·0.0247 + 0.2)/1.5, by hand.
+    expect(strengths[0]!.value).toBeCloseTo(541822.5, 3);
+    expect(strengths[1]!.value).toBeCloseTo(669645, 3);
+    expect(strengths).toHaveLength(4);
+  });
+
   it("names formula, source and unit of every number", () => {
     for (const name of numberNames) {
       const { label, formula, source } = entryOf(name);

@@ -2,9 +2,16 @@
 
 import { pushingEntries } from "./pushing";
 import { standEntries } from "./stands";
+import { strengthEntries } from "./strength";
 import { tippingEntries } from "./tipping";
 import { weightEntries } from "./weights";
 
-export const entries = { ...weightEntries, ...standEntries, ...tippingEntries, ...pushingEntries } as const;
+export const entries = {
+  ...weightEntries,
+  ...standEntries,
+  ...tippingEntries,
+  ...pushingEntries,
+  ...strengthEntries,
+} as const;
 
 export type NumberName = keyof typeof entries;

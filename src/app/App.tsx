@@ -71,6 +71,7 @@ function Page({ session }: { readonly session: Session }) {
             <StepStrip />
             <DrawingTools />
             <div className={styles.tools} role="toolbar" aria-label="View of the drawings">
+              <StandingTool />
               {viewTools.map(({ id, icon }) => (
                 <ViewTool key={id} id={id} icon={icon} />
               ))}
@@ -120,20 +121,29 @@ const viewTools = [
 interface ViewToolProps {
   readonly id: string;
   readonly icon: IconName;
+  /** For a switch. */
+  readonly pressed?: boolean;
 }
 
 /** A button for one of the table's actions on the view. */
-function ViewTool({ id, icon }: ViewToolProps) {
+function ViewTool({ id, icon, pressed }: ViewToolProps) {
   const action = actions.find((one) => one.id === id);
   if (action === undefined) throw new Error(`no action ${id}`);
   return (
     <Tool
-      className={id === "view.fit" ? undefined : styles.zoom}
+      className={id === "view.in" || id === "view.out" ? styles.zoom : undefined}
       icon={icon}
       label={action.label}
+      {...(pressed === undefined ? {} : { pressed })}
       onClick={() => action.run(theEditor())}
     />
   );
+}
+
+/** The switch of the map of where a person may stand. */
+function StandingTool() {
+  const on = useEditor((state) => state.view.overlays.standing);
+  return <ViewTool id="view.standing" icon="person" pressed={on} />;
 }
 
 const drawingHint =

@@ -165,10 +165,12 @@ function askAlong(editor: Editor, engine: EngineClient): void {
       revision: answers.revision,
       step: view.step,
       hasty: gesture !== null,
+      standing: view.overlays.standing,
     });
   };
   editor.store.subscribe((state, before) => {
-    if (waiting || (state.answers === before.answers && state.view.step === before.view.step)) return;
+    const sameView = state.view.step === before.view.step && state.view.overlays === before.view.overlays;
+    if (waiting || (state.answers === before.answers && sameView)) return;
     waiting = true;
     setTimeout(ask, state.gesture === null ? askPause : passingPause);
   });

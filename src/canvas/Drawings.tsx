@@ -16,10 +16,12 @@ import { useDraftKeys } from "./draw/useDraftKeys";
 import { ElevationView } from "./elevation/ElevationView";
 import { oncePerFrame } from "./frames";
 import { type Drawn, elevationHost, type HandOptions, planHost } from "./hand/hosts";
+import { pointingAtPlaces } from "./hand/pointAtPlaces";
 import { listen } from "./hand/pointers";
 import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
+import { StandingLegend } from "./standing/StandingLegend";
 import { type TouchedDimension, TypedDimension } from "./TypedDimension";
 
 export function Drawings() {
@@ -93,7 +95,7 @@ export function Drawings() {
       typeDimension: setTyped,
     });
     const stop = [
-      listen(plan, drawingHost(planHost(options(plan)), options(plan))),
+      listen(plan, drawingHost(pointingAtPlaces(planHost(options(plan)), options(plan)), options(plan))),
       listen(elevation, elevationHost(options(elevation))),
     ];
     return () => {
@@ -120,6 +122,7 @@ export function Drawings() {
             style={{ height: sheet.plan }}
           >
             <PlanView key={pixelRatio} map={drawn.plan} look={look} />
+            <StandingLegend look={look} />
           </div>
           <div
             ref={elevationElement}

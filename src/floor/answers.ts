@@ -86,6 +86,8 @@ export interface WalkwayWidth {
   readonly required: number;
   /** Middle of the disc where it fits tightest; null with a clear width of 0. */
   readonly narrowestAt: Point | null;
+  /** Unit vector from one side of the pinch to the other; null where the start or the end is what is narrow. */
+  readonly across: Point | null;
   /** Only where there is a lane. */
   readonly lane: readonly LaneOverlap[];
 }

@@ -36,6 +36,7 @@ export function walkwayWidths(
       withoutLegs: widestPath(withoutLegs, walkway.from, walkway.to).width,
       required: walkway.width ?? criteria.walkwayWidth,
       narrowestAt: clear.narrowestAt,
+      across: clear.across,
       lane: laneOverlaps(walkway, stands),
     };
   });

@@ -22,6 +22,8 @@ export interface Link {
   readonly offset: number;
   /** Half way across the gap. */
   readonly middle: Point;
+  /** Unit vector across the gap; null where the rings touch. */
+  readonly across: Point | null;
 }
 
 /** A barrier's ring, with the turn from its first corner to each. */
@@ -156,11 +158,13 @@ function linkBetween(a: LinkEnd, b: LinkEnd, gap: number, places: Places): Link 
     ring.turns[edge]! + turnAlong(places, ring.points[edge]!, end);
   const distance = gap + a.run.ring.radius + b.run.ring.radius;
   const share = distance > 0 ? (a.run.ring.radius + gap / 2) / distance : 0;
+  const way: Point = [b.end[0] - a.end[0], b.end[1] - a.end[1]];
   return {
     gap,
     first: a.run.ring.index,
     second: b.run.ring.index,
     offset: turnTo(a) + turnAlong(places, a.end, b.end) - turnTo(b),
-    middle: [a.end[0] + share * (b.end[0] - a.end[0]), a.end[1] + share * (b.end[1] - a.end[1])],
+    middle: [a.end[0] + share * way[0], a.end[1] + share * way[1]],
+    across: distance > 0 ? [way[0] / distance, way[1] / distance] : null,
   };
 }

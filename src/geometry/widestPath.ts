@@ -13,6 +13,8 @@ export interface WidestPath {
   readonly width: number;
   /** Middle of the disc where it fits tightest; null with a width of 0. */
   readonly narrowestAt: Point | null;
+  /** Unit vector from one side of the pinch to the other; null where the start or the end is what is narrow. */
+  readonly across: Point | null;
 }
 
 /**
@@ -26,14 +28,16 @@ export function widestPath(barriers: readonly Barrier[], from: Point, to: Point)
   const atFrom = clearanceAt(barriers, from);
   const atTo = clearanceAt(barriers, to);
   const standing = 2 * Math.min(atFrom, atTo);
-  if (standing <= geometryTolerance.touching) return { width: 0, narrowestAt: null };
+  if (standing <= geometryTolerance.touching) return blocked;
 
   const links = linksShorterThan(barriers, standing, [from, to]);
   const pinch = firstParting(barriers.length, links);
-  if (pinch === null) return { width: standing, narrowestAt: atTo < atFrom ? to : from };
-  if (pinch.gap <= geometryTolerance.touching) return { width: 0, narrowestAt: null };
-  return { width: pinch.gap, narrowestAt: pinch.middle };
+  if (pinch === null) return { width: standing, narrowestAt: atTo < atFrom ? to : from, across: null };
+  if (pinch.gap <= geometryTolerance.touching) return blocked;
+  return { width: pinch.gap, narrowestAt: pinch.middle, across: pinch.across };
 }
+
+const blocked: WidestPath = { width: 0, narrowestAt: null, across: null };
 
 /** The first link, from the shortest up, that closes a chain round one place and not the other; null without one. */
 function firstParting(count: number, links: readonly Link[]): Link | null {

@@ -81,6 +81,7 @@ const everything: Readonly<Record<Overlay, boolean>> = {
   tripZones: true,
   diagrams: true,
   zones: true,
+  standing: false,
 };
 
 /** A view of the document: the wished one where its step exists, else one on the first step. */
@@ -88,6 +89,14 @@ export function viewOn(document: PlanDocument, wished: View | null): View {
   const first = document.steps[0];
   if (first === undefined) throw new Error("a plan has at least one step");
   if (wished === null)
-    return { step: first.id, overlays: everything, theme: "auto", reading: null, camera: null, fitted: null };
+    return {
+      step: first.id,
+      overlays: everything,
+      theme: "auto",
+      reading: null,
+      spot: null,
+      camera: null,
+      fitted: null,
+    };
   return document.steps.some(({ id }) => id === wished.step) ? wished : { ...wished, step: first.id };
 }

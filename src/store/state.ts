@@ -1,7 +1,7 @@
 /** What the editor holds. Everything that is drawn comes from here. */
 
 import type { Report } from "../checks";
-import type { FindingCode, LayoutId, MassId, PlanDocument, StandId, StepId } from "../plan";
+import type { FindingCode, LayoutId, MassId, PlanDocument, Point, StandId, StepId } from "../plan";
 import type { History } from "./history";
 
 export interface EditorState {
@@ -56,7 +56,7 @@ export interface SnapLine {
   readonly name: string;
 }
 
-export type Overlay = "dimensions" | "masses" | "tipping" | "tripZones" | "diagrams" | "zones";
+export type Overlay = "dimensions" | "masses" | "tipping" | "tripZones" | "diagrams" | "zones" | "standing";
 
 /** The theme to show; "auto" follows the system. */
 export type Theme = "auto" | "light" | "dark";
@@ -67,6 +67,8 @@ export interface View {
   readonly theme: Theme;
   /** Where on the piece the diagrams are being read, m; null = nowhere. */
   readonly reading: number | null;
+  /** The place of the piece that is asked how much weight may stand on it, (s, t), m; null = none. */
+  readonly spot: Point | null;
   /** null = fit to what is shown as soon as the size of the drawing is known. */
   readonly camera: Camera | null;
   /** What the fit gives, told by the drawings; null before they have a size. */

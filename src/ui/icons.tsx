@@ -36,6 +36,7 @@ const strokes = {
   mirror: "M10 3v14M8 6L3 14h5zM12 6l5 8h-5z",
   spread: "M3 4v12M17 4v12M7.7 7v6M12.3 7v6",
   turn: "M15.5 5.5V9H12M15 9a5.8 5.8 0 1 0 .5 4",
+  person: "M10 2.8a2 2 0 1 0 0 4 2 2 0 0 0 0-4M6.5 9.2h7M10 7v5.5M10 12.5l-2.6 5M10 12.5l2.6 5",
   keyboard: "M2.5 5.5h15v9h-15zM5 8.5h.01M8.3 8.5h.01M11.6 8.5h.01M15 8.5h.01M6.5 11.5h7",
   bay: "M3 3h14v14H3zM3 7h6M12 17v-6h5",
   shim: "M3 13h14L3 9zM3 15.5h14",

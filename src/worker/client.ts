@@ -6,6 +6,7 @@
 import { proxy, type Remote, wrap } from "comlink";
 import { type Answers, failed, type Part } from "../checks";
 import { complete, type Layout, type Plan, type PlanDocument, type Step, type StepId } from "../plan";
+import address from "./entry?chunk";
 import type { Engine, LayoutPart, Question, Reply, StepPart, Subject } from "./protocol";
 import { createRemembered } from "./remembered";
 
@@ -16,6 +17,8 @@ export interface Ask {
   readonly step: StepId;
   /** Only what is in view, while a gesture runs. */
   readonly hasty: boolean;
+  /** The map of where a person may stand is to be seen. */
+  readonly standing?: boolean;
 }
 
 export interface EngineClient {
@@ -36,7 +39,7 @@ export interface ClientOptions {
 
 /** Starts the worker and its client. */
 export function startEngine(answered: () => void): EngineClient {
-  const worker = new Worker(new URL("./entry.ts", import.meta.url), { type: "module", name: "engine" });
+  const worker = new Worker(address, { type: "module", name: "engine" });
   return createClient({ engine: wrap<Engine>(worker), answered });
 }
 
@@ -101,6 +104,7 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
       strength: stepPart("strength"),
       certificates: stepPart("certificates"),
       margins: stepPart("margins"),
+      standing: stepPart("standing"),
       floor: layoutPart("floor"),
     };
   };
@@ -125,7 +129,7 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
 }
 
 /** What to ask of a plan, the step in view first, what takes longest last. */
-function questionsOf(plan: Plan, { step: inView, hasty }: Ask): readonly Question[] {
+function questionsOf(plan: Plan, { step: inView, hasty, standing = false }: Ask): readonly Question[] {
   const view = plan.steps.filter(({ id }) => id === inView);
   const layoutsInView = plan.layouts.filter(({ id }) => view.some(({ layout }) => layout === id));
   const steps = hasty ? view : [...view, ...plan.steps.filter(({ id }) => id !== inView)];
@@ -138,6 +142,7 @@ function questionsOf(plan: Plan, { step: inView, hasty }: Ask): readonly Questio
   return [
     ...ofSteps("bounds"),
     ...ofLayouts("floor"),
+    ...(standing ? [{ part: "standing", of: inView } as const] : []),
     ...ofSteps("strength"),
     ...ofSteps("certificates"),
     ...ofSteps("margins"),

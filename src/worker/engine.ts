@@ -1,6 +1,6 @@
 /** The worker's side of the protocol: works through questions, and gives up when a newer subject has come. */
 
-import { computed, failed, known, marginsSearch, type Part } from "../checks";
+import { computed, failed, known, marginsSearch, type Part, standingSearch } from "../checks";
 import { complete, layoutOf, type Plan, type PlanDocument, stepOf } from "../plan";
 import { breathe } from "./breathe";
 import type { Engine, Question, Subject } from "./protocol";
@@ -76,6 +76,8 @@ function* working(plan: Plan, question: Question): Generator<unknown, Part<unkno
       return computed[question.part](plan, stepOf(plan, question.of));
     case "margins":
       return known(yield* marginsSearch(plan, question.of));
+    case "standing":
+      return yield* standingSearch(plan, stepOf(plan, question.of));
     default:
       return question satisfies never;
   }

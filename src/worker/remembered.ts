@@ -60,7 +60,8 @@ function readBy(plan: Plan, question: Question): { readonly layout: Layout | nul
     case "bounds":
     case "strength":
     case "certificates":
-    case "margins": {
+    case "margins":
+    case "standing": {
       const step = steps.find(({ id }) => id === question.of);
       return { layout: step === undefined ? null : layoutWith(plan, step.layout), keys: [...keys, step] };
     }

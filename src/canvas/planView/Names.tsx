@@ -1,7 +1,7 @@
 /** Every name on the plan view, placed so that none lies on another or on a stand. */
 
 import { memo, useMemo } from "react";
-import type { VerdictSoFar } from "../../checks";
+import { knownValue, type VerdictSoFar } from "../../checks";
 import { footprintOf } from "../../floor";
 import { standFrame } from "../../geometry";
 import {
@@ -17,7 +17,9 @@ import {
 } from "../../plan";
 import {
   layoutInView,
+  levelInView,
   type Overlay,
+  reportInView,
   selectedStands,
   shown,
   standIdsInView,
@@ -27,19 +29,15 @@ import {
 } from "../../store";
 import { lineWeight, typeSize } from "../../ui";
 import type { PlanMap } from "../camera";
-import { type Box, type LabelWish, placeLabels } from "../labels";
+import { type Box, placeLabels } from "../labels";
 import { inkOf, type Look } from "../look";
 import { boxOf, line, type Paper, Sketch, widthOf, write } from "../sketch";
+import { standingNames } from "../standing/StandingInPlan";
 import { standVerdict } from "../verdicts";
+import { floorInView, settledFloor, walkwayNames } from "../walkways/WalkwaysInPlan";
 import { massWords } from "../words";
 import { dimensionStrip } from "./Dimensions";
-
-interface Name extends LabelWish {
-  readonly colour: string;
-  readonly strong: boolean;
-  /** A thin line goes from here to the label; null = none. */
-  readonly from: Point | null;
-}
+import { type Name, named } from "./named";
 
 interface NamesProps {
   readonly map: PlanMap;
@@ -57,11 +55,17 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
   const verdicts = useEditorList<VerdictSoFar | null>((state) =>
     standIdsInView(state).map((stand) => standVerdict(state, stand)),
   );
+  const floor = useEditor(floorInView);
+  const settled = useEditor(settledFloor);
+  const standing = useEditor((state) => knownValue(reportInView(state).standing));
+  const level = useEditor(levelInView);
   const draw = useMemo(() => {
     const names = [
       ...standNames(plan, layout, selected, verdicts, map, look),
       ...(overlays.masses ? massNames(plan, step, mass, map, look) : []),
       ...(overlays.zones ? zoneNames(plan, map, look) : []),
+      ...walkwayNames(plan, floor, settled, map, look, lowerEdge(map, overlays)),
+      ...(overlays.standing ? standingNames(standing, level, plan, map, look) : []),
       ...bayNames(plan, map, look),
       ...(pieceChosen ? [] : endNames(plan, map, look)),
     ];
@@ -73,7 +77,7 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
         if (at != null) drawName(paper, name, at, look);
       });
     };
-  }, [plan, step, layout, selected, mass, pieceChosen, overlays, verdicts, map, look]);
+  }, [plan, step, layout, selected, mass, pieceChosen, overlays, verdicts, floor, settled, standing, level, map, look]);
   return <Sketch draw={draw} />;
 });
 
@@ -90,27 +94,6 @@ function drawName(paper: Paper, { text, colour, strong, from, height }: Name, at
     });
   }
   write(paper, text, at, { colour, size: typeSize.small, strong, rim: look.colours.paper });
-}
-
-const textHeight = 14;
-
-function named(
-  text: string,
-  places: readonly Point[],
-  colour: string,
-  more: { readonly strong?: boolean; readonly must?: boolean; readonly from?: Point } = {},
-): Name {
-  const strong = more.strong ?? false;
-  return {
-    text,
-    places,
-    colour,
-    strong,
-    must: more.must ?? false,
-    from: more.from ?? null,
-    width: widthOf(text, { size: typeSize.small, strong }),
-    height: textHeight,
-  };
 }
 
 /** The tops as drawn, which no name may cover. */

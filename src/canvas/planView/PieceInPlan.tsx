@@ -11,6 +11,7 @@ export const PieceInPlan = memo(function PieceInPlan({
   piece,
   step,
   zones,
+  bare,
   selected,
   map,
   look,
@@ -18,6 +19,8 @@ export const PieceInPlan = memo(function PieceInPlan({
   readonly piece: Piece;
   readonly step: Step;
   readonly zones: boolean;
+  /** Something else fills it. */
+  readonly bare: boolean;
   readonly selected: boolean;
   readonly map: PlanMap;
   readonly look: Look;
@@ -27,8 +30,10 @@ export const PieceInPlan = memo(function PieceInPlan({
       const { drawing, accent } = look.colours;
       const toPixels = (polygon: Polygon): readonly Point[] => polygon.map(map.piece);
       const outline = toPixels(piece.outline);
-      trace(paper, outline, true);
-      fill(paper, drawing.pieceFill, 0.62);
+      if (!bare) {
+        trace(paper, outline, true);
+        fill(paper, drawing.pieceFill, 0.62);
+      }
 
       if (zones) {
         for (const zone of piece.restZones ?? []) {
@@ -70,7 +75,7 @@ export const PieceInPlan = memo(function PieceInPlan({
         });
       }
     },
-    [piece, step, zones, selected, map, look],
+    [piece, step, zones, bare, selected, map, look],
   );
   return <Sketch draw={draw} />;
 });

@@ -18,6 +18,8 @@ import type { PlanMap } from "../camera";
 import { DraftInPlan } from "../draw/DraftInPlan";
 import { PictureInPlan } from "../draw/PictureInPlan";
 import type { Look } from "../look";
+import { SpotInPlan, StandingInPlan } from "../standing/StandingInPlan";
+import { WalkwaysInPlan } from "../walkways/WalkwaysInPlan";
 import { BayInPlan } from "./BayInPlan";
 import { Dimensions } from "./Dimensions";
 import { Handles, Snaps } from "./Handles";
@@ -48,6 +50,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         {stands.map((id) => (
           <StandInPlan key={id} stand={id} map={map} look={look} />
         ))}
+        <Standing map={map} look={look} />
         <Piece map={map} look={look} />
         <Masses map={map} look={look} />
       </Layer>
@@ -56,8 +59,10 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         {stands.map((id) => (
           <StandMark key={id} stand={id} map={map} look={look} />
         ))}
+        <WalkwaysInPlan map={map} look={look} />
         <Names map={map} look={look} />
         <RunningDimensions map={map} look={look} />
+        <Spot map={map} look={look} />
         <Snaps map={map} look={look} />
         <Handles map={map} look={look} />
         <DraftInPlan map={map} look={look} />
@@ -66,12 +71,31 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
   );
 });
 
+const Standing = memo(function Standing({ map, look }: ViewProps) {
+  const on = useEditor((state) => state.view.overlays.standing);
+  const part = useEditor((state) => reportInView(state).standing);
+  const tipping = useEditor((state) => knownValue(reportInView(state).tipping));
+  if (!on) return null;
+  const standing = part.status === "known" ? part.value : part.status === "pending" ? part.last : null;
+  return (
+    <StandingInPlan standing={standing} dimmed={part.status !== "known"} tipping={tipping} map={map} look={look} />
+  );
+});
+
+const Spot = memo(function Spot({ map, look }: ViewProps) {
+  const spot = useEditor((state) => (state.view.overlays.standing ? state.view.spot : null));
+  return spot === null ? null : <SpotInPlan spot={spot} map={map} look={look} />;
+});
+
 const Piece = memo(function Piece({ map, look }: ViewProps) {
   const piece = useEditor((state) => shown(state).piece);
   const step = useEditor(stepInView);
   const zones = useEditor((state) => state.view.overlays.zones);
+  const standing = useEditor((state) => state.view.overlays.standing);
   const selected = useEditor((state) => state.selection.kind === "piece");
-  return <PieceInPlan piece={piece} step={step} zones={zones} selected={selected} map={map} look={look} />;
+  return (
+    <PieceInPlan piece={piece} step={step} zones={zones} bare={standing} selected={selected} map={map} look={look} />
+  );
 });
 
 const Masses = memo(function Masses({ map, look }: ViewProps) {

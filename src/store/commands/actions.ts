@@ -120,6 +120,43 @@ function goToStep(editor: Editor, by: 1 | -1): void {
   if (step !== undefined) editor.look({ step: step.id });
 }
 
+/**
+ * Reads the diagrams, and where it is seen the map of where a person may stand, farther on: whole units, or fine ones.
+ * From the datum end where nothing is read yet.
+ */
+function readOn(editor: Editor, along: -1 | 0 | 1, across: -1 | 0 | 1, fine: boolean): void {
+  const state = editor.state();
+  const { piece, display } = shown(state);
+  const { reading, spot, overlays } = state.view;
+  const sizes = nudgeOf(display);
+  const size = fine ? sizes.fine : 10 * sizes.coarse;
+  const within = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, tidy(value)));
+  const from = reading ?? spot?.[0] ?? null;
+  const s = from === null ? 0 : within(from + along * size, 0, pieceLength(piece));
+  const ts = piece.outline.map(([, t]) => t);
+  const t = within((spot?.[1] ?? 0) + across * size, Math.min(...ts), Math.max(...ts));
+  editor.look({ reading: s, ...(overlays.standing ? { spot: [s, t] as const } : {}) });
+}
+
+/** The keys for it: the first reads on by ten whole units, the second by a fine one. */
+function readAction(
+  keys: readonly [coarse: string, fine: string],
+  words: string,
+  along: -1 | 0 | 1,
+  across: -1 | 0 | 1,
+): readonly Action[] {
+  const enabled = (state: EditorState): boolean => across === 0 || state.view.overlays.standing;
+  return [false, true].map((fine) => ({
+    id: `read.${words}${fine ? ".fine" : ""}`,
+    label: `${across === 0 ? "Read the diagrams" : "Read where a person may stand"} ${words}${fine ? ", finely" : ""}`,
+    keys: [keys[fine ? 1 : 0]],
+    where: "drawings",
+    group: "view",
+    enabled,
+    run: (editor) => readOn(editor, along, across, fine),
+  }));
+}
+
 /** Spreads the selected stands (all, where fewer than three are) evenly between the outermost two. */
 function spaceEvenly(editor: Editor): void {
   const layout = layoutInView(editor.state());
@@ -305,6 +342,22 @@ export const actions: readonly Action[] = [
     enabled: always,
     run: (editor) => zoom(editor, 0.8),
   },
+  {
+    id: "view.standing",
+    label: "Where a person may stand",
+    keys: ["W"],
+    where: "drawings",
+    group: "view",
+    enabled: always,
+    run: (editor) => {
+      const { overlays } = editor.state().view;
+      editor.look({ overlays: { ...overlays, standing: !overlays.standing }, spot: null });
+    },
+  },
+  ...readAction([".", ">"], "toward the far end", 1, 0),
+  ...readAction([",", "<"], "toward the datum end", -1, 0),
+  ...readAction(["Alt+ArrowUp", "Alt+Shift+ArrowUp"], "to the left of the piece", 0, 1),
+  ...readAction(["Alt+ArrowDown", "Alt+Shift+ArrowDown"], "to the right of the piece", 0, -1),
   {
     id: "step.next",
     label: "Next step",

@@ -1,0 +1,25 @@
+/** What the map of where a person may stand says in words. */
+
+import type { PlaceTakes } from "../../checks";
+import type { Display } from "../../plan";
+import { forceWords } from "../words";
+
+/** The bands of the map, from least to most: under the first force, from each force on. */
+export function bandWords(forces: readonly number[], display: Display): readonly string[] {
+  const [least] = forces;
+  if (least === undefined) return [];
+  return [
+    `less than ${forceWords(least, display)}`,
+    ...forces.map((force, index) => `${forceWords(force, display)}${index === forces.length - 1 ? " or more" : ""}`),
+  ];
+}
+
+/** What one place takes: the force that tips the piece there, and the one that is too much for a stand. */
+export function placeWords({ tips, tipping, level }: PlaceTakes, display: Display): string {
+  if (tips || tipping === 0) return "it tips without any weight here";
+  const tipped = tipping === null ? "no weight tips it here" : `tips at ${forceWords(tipping, display)}`;
+  if (level === 0) return `${tipped}; a stand is over its rating without any weight here`;
+  if (level === null) return `${tipped}; no weight is too much for a stand`;
+  if (level === tipping) return `${tipped}, before a stand passes its rating or goes light`;
+  return `${tipped}; a stand passes its rating or goes light at ${forceWords(level, display)}`;
+}

@@ -14,7 +14,7 @@ export function VerdictLine() {
 export function VerdictLineView({ report }: { readonly report: Report }) {
   const { face, words, counts } = verdictSummary(report);
   return (
-    <div className={styles.verdictLine}>
+    <div className={styles.verdictLine} data-testid="verdict">
       <VerdictMark verdict={face} size="title">
         {words}
       </VerdictMark>

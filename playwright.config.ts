@@ -14,7 +14,6 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}/`,
     viewport: { width: 1440, height: 900 },
-    trace: "retain-on-failure",
     launchOptions: {
       args: chromiumFlags,
       ...(executablePath === null ? {} : { executablePath }),

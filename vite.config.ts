@@ -1,9 +1,9 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { chunkAddress } from "./scripts/chunkAddress";
 
 export default defineConfig({
   base: "./",
-  plugins: [react()],
+  plugins: [chunkAddress(), react()],
   build: { target: "es2022" },
-  worker: { format: "es" },
 });

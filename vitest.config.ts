@@ -1,9 +1,11 @@
 import { defineConfig } from "vitest/config";
+import { chunkAddress } from "./scripts/chunkAddress";
 
 export default defineConfig({
   test: {
     projects: [
       {
+        plugins: [chunkAddress()],
         test: {
           name: "engine",
           environment: "node",

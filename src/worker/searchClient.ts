@@ -3,6 +3,7 @@
 import { type Remote, wrap } from "comlink";
 import type { Mend } from "../checks";
 import type { Search } from "./search";
+import address from "./searchEntry?chunk";
 
 /** Searches in a worker of their own; one at a time, in the order in which they are asked for. */
 export function startSearches(): Search {
@@ -14,9 +15,7 @@ export function startSearches(): Search {
       const mine = asked;
       const answer = queue.then(async (): Promise<Mend | null> => {
         if (asked !== mine) return null;
-        search ??= wrap<Search>(
-          new Worker(new URL("./searchEntry.ts", import.meta.url), { type: "module", name: "search" }),
-        );
+        search ??= wrap<Search>(new Worker(address, { type: "module", name: "search" }));
         return search.findMend(document, finding);
       });
       queue = answer.catch(() => null);

@@ -1,9 +1,9 @@
 /** The plans kept in this browser: to go on with one, or to delete one for good. */
 
-import { Button, Modal } from "@mantine/core";
+import { Button } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { useEditor } from "../store";
-import { Icon } from "../ui";
+import { Dialog, Icon } from "../ui";
 import styles from "./app.module.css";
 import type { KeptPlan, Session } from "./session";
 
@@ -15,15 +15,9 @@ interface KeptPlansProps {
 
 export function KeptPlansDialog({ session, opened, onClose }: KeptPlansProps) {
   return (
-    <Modal
-      opened={opened}
-      onClose={onClose}
-      size="lg"
-      title="Plans kept in this browser"
-      closeButtonProps={{ "aria-label": "Close" }}
-    >
+    <Dialog opened={opened} onClose={onClose} title="Plans kept in this browser">
       {opened && <KeptPlans session={session} close={onClose} />}
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -1,8 +1,6 @@
 /** A dialog over the page, with its title and a way out. It lets the focus back to where it was. */
 
-import { Modal } from "@mantine/core";
-import type { ReactNode } from "react";
-import styles from "./ui.module.css";
+import { lazy, type ReactNode, Suspense, useState } from "react";
 
 export interface DialogProps {
   readonly opened: boolean;
@@ -13,18 +11,14 @@ export interface DialogProps {
   readonly children: ReactNode;
 }
 
-export function Dialog({ opened, onClose, title, whole = false, children }: DialogProps) {
-  return (
-    <Modal.Root opened={opened} onClose={onClose} fullScreen={whole} size={640}>
-      <Modal.Overlay />
-      <Modal.Content>
-        {/* Not a header element: a page has one banner. */}
-        <div className={styles.dialogHead}>
-          <Modal.Title>{title}</Modal.Title>
-          <Modal.CloseButton aria-label="Close" />
-        </div>
-        <Modal.Body>{children}</Modal.Body>
-      </Modal.Content>
-    </Modal.Root>
-  );
+const DialogFrame = lazy(() => import("./DialogFrame"));
+
+export function Dialog(props: DialogProps) {
+  const [wanted, setWanted] = useState(false);
+  if (props.opened && !wanted) setWanted(true);
+  return wanted ? (
+    <Suspense>
+      <DialogFrame {...props} />
+    </Suspense>
+  ) : null;
 }

@@ -1,7 +1,7 @@
 /** Taking a DXF drawing over: a whole-screen dialog whose contents come when it is first opened. */
 
-import { Modal } from "@mantine/core";
 import { lazy, Suspense } from "react";
+import { Dialog } from "../../ui";
 import type { DrawingSource } from "./source";
 
 const ImportForm = lazy(() => import("./ImportForm"));
@@ -18,18 +18,12 @@ export function ImportDialog({ opened, onClose, source }: ImportDialogProps) {
     onClose();
   };
   return (
-    <Modal
-      opened={opened}
-      onClose={close}
-      fullScreen
-      title="Import a DXF drawing"
-      closeButtonProps={{ "aria-label": "Close" }}
-    >
+    <Dialog opened={opened} onClose={close} title="Import a DXF drawing" whole>
       {opened && (
         <Suspense>
           <ImportForm source={source} done={close} />
         </Suspense>
       )}
-    </Modal>
+    </Dialog>
   );
 }

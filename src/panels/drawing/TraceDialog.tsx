@@ -1,10 +1,11 @@
 /** Choosing what is traced: a picture, or a page of a PDF. */
 
-import { Button, Modal } from "@mantine/core";
+import { Button } from "@mantine/core";
 import { useEffect, useRef, useState } from "react";
 import { boundingBox, pieceFrame, toOuter } from "../../geometry";
 import type { Plan } from "../../plan";
 import { type PicturePlace, shown, theDrafting, theEditor, useDrafting } from "../../store";
+import { Dialog } from "../../ui";
 import styles from "./drawing.module.css";
 import { FilePicker } from "./FilePicker";
 import type { OpenedPicture, PictureSource, ReadPicture } from "./pictureSource";
@@ -17,15 +18,9 @@ export interface TraceDialogProps {
 
 export function TraceDialog({ opened, onClose, source }: TraceDialogProps) {
   return (
-    <Modal
-      opened={opened}
-      onClose={onClose}
-      size="lg"
-      title="Trace over a picture or a PDF page"
-      closeButtonProps={{ "aria-label": "Close" }}
-    >
+    <Dialog opened={opened} onClose={onClose} title="Trace over a picture or a PDF page">
       {opened && <TraceForm source={source} done={onClose} />}
-    </Modal>
+    </Dialog>
   );
 }
 

@@ -1,7 +1,8 @@
 import { defineConfig } from "@playwright/test";
 import { chromiumFlags, chromiumPath } from "./scripts/chromium.mjs";
 
-const port = 4919;
+/** A server of its own, of the build as it is now: two runs at once each need a port. */
+const port = Number(process.env.TEST_PORT ?? 4919);
 const executablePath = chromiumPath();
 
 export default defineConfig({
@@ -23,7 +24,7 @@ export default defineConfig({
   webServer: {
     command: `npx --no-install vite preview --host 127.0.0.1 --port ${port} --strictPort`,
     url: `http://127.0.0.1:${port}/`,
-    reuseExistingServer: true,
+    reuseExistingServer: false,
     stdout: "ignore",
   },
 });

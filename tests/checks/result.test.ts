@@ -48,18 +48,13 @@ describe("the result file", () => {
   it("gives goodUpTo its keys when asked for", () => {
     const plan = planWith((draft) => {
       draft.bay = null;
-      draft.piece.outline = [
-        [0, -0.5],
-        [10, -0.5],
-        [5, 0.5],
-      ];
     });
     const result = JSON.parse(lineOf(resultOf(plan, reportOf(plan, computed), "p.json"))) as {
       steps: { goodUpTo: { addedLoad: unknown[] } }[];
     };
     const { goodUpTo } = result.steps[0]!;
     expect(keysOf(goodUpTo)).toEqual("weight level along across push addedLoad without turned".split(" "));
-    expect(goodUpTo.addedLoad).toHaveLength(3);
+    expect(goodUpTo.addedLoad).toHaveLength(4);
   });
 
   it("is one line", () => {

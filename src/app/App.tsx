@@ -2,7 +2,7 @@
 
 import { MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
-import { Drawings } from "../canvas";
+import { Drawings, StandingBar } from "../canvas";
 import {
   CommandsDialog,
   DrawingBar,
@@ -85,6 +85,7 @@ function Page({ session }: { readonly session: Session }) {
             </div>
           </div>
           <DrawingBar />
+          <StandingBar />
           {/* The drawings take keys as one thing; what is drawn has its twin in the table of stands. */}
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys */}
           <div className={styles.sheet} ref={keys} tabIndex={0} role="application" aria-label={drawingHint}>

@@ -21,7 +21,6 @@ import { listen } from "./hand/pointers";
 import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
-import { StandingLegend } from "./standing/StandingLegend";
 import { type TouchedDimension, TypedDimension } from "./TypedDimension";
 
 export function Drawings() {
@@ -122,7 +121,6 @@ export function Drawings() {
             style={{ height: sheet.plan }}
           >
             <PlanView key={pixelRatio} map={drawn.plan} look={look} />
-            <StandingLegend look={look} />
           </div>
           <div
             ref={elevationElement}

@@ -126,12 +126,16 @@ export interface GoodUpTo {
 
 /** Where a person may stand on one part. */
 export interface PartStanding {
-  /** Of forces that are worth telling apart, ascending. */
+  /** One a force. */
   readonly contours: readonly StandingContour[];
 }
 
-/** As the step's parts; null where one tips. */
-export type StepStanding = readonly (PartStanding | null)[];
+export interface StepStanding {
+  /** The forces of the contours, N, ascending; the first is a person with tools. */
+  readonly forces: readonly number[];
+  /** As the step's parts; null where one tips. */
+  readonly parts: readonly (PartStanding | null)[];
+}
 
 export interface StepParts {
   readonly level: Part<StepLevel>;

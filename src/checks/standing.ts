@@ -3,18 +3,44 @@
 import { polygonHolds } from "../geometry";
 import type { Plan, Step } from "../plan";
 import { criteriaOf, layoutOf, setDownFactorOf, typeOf } from "../plan";
-import { assembleStep, type StandingMap, type StepLevel, standingMap } from "../statics";
+import {
+  assembleStep,
+  type PartLevel,
+  type PartTipping,
+  type StandingContour,
+  type StandingMap,
+  type StepLevel,
+  standingMap,
+} from "../statics";
 import { boundsPart, levelPart, tippingPart } from "./engine";
 import { memoByIdentity } from "./memo";
 import { known, knownValue, type Part, type PartStanding, pending, type StepStanding, type StepTipping } from "./parts";
 
-/** The contours that are drawn: so many persons with tools. */
-const persons = [1, 2, 5] as const;
+/** Forces that are worth a contour besides that of one person, in persons. */
+const persons = [2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
 
-/** The forces of the contours, N, ascending: a person with tools, two, and five. */
-export function standingForces(plan: Pick<Plan, "criteria">): readonly number[] {
-  const { personLoad } = criteriaOf(plan);
-  return persons.map((count) => count * personLoad);
+/**
+ * The forces of the contours, N, ascending: a person with tools, and of round multiples of that up to two that some
+ * places take and others do not.
+ *
+ * @param taken what some places take, N; Infinity = any force.
+ */
+export function standingForces(personLoad: number, taken: readonly number[]): readonly number[] {
+  const [least, most] = [Math.min(...taken), Math.max(...taken)];
+  const apart = persons.map((count) => count * personLoad).filter((force) => force > least && force < most);
+  const last = apart.length - 1;
+  const chosen = last < 1 ? apart : [apart[Math.floor(last / 3)]!, apart[Math.ceil((2 * last) / 3)]!];
+  return [personLoad, ...chosen];
+}
+
+/** Stations along a part at which is looked how much its axis takes, besides the corners of its outline. */
+const looks = 12;
+
+/** What a part takes at the corners of its outline and along its axis, N; Infinity = any force. */
+function takenBy({ at }: StandingMap, { outline }: PartTipping, { from, to }: PartLevel): readonly number[] {
+  const axis = Array.from({ length: looks + 1 }, (_, i) => [from + ((to - from) * i) / looks, 0] as const);
+  const places = [...outline.flat(), ...axis.filter((place) => outline.some((ring) => polygonHolds(ring, place)))];
+  return places.map(([s, t]) => at(s, t).level ?? Number.POSITIVE_INFINITY);
 }
 
 /** What each stand may carry without the set-down factor's share, N; null where the plate says nothing. */
@@ -31,22 +57,30 @@ export function* standingSearch(plan: Plan, step: Step): Generator<void, Part<St
   const level = knownValue(levelPart(plan, step));
   const tipping = knownValue(tippingPart(plan, step, boundsPart(plan, step)));
   if (level === null || tipping === null) return pending();
-  const model = assembleStep(plan, step);
-  const limits = limitsOf(plan, step);
+  const maps = level.parts.map(({ stable }, part) => (stable ? mapOf(plan, step, level, tipping, part) : null));
+  const taken = maps.flatMap((map, part) => (map === null ? [] : takenBy(map, tipping[part]!, level.parts[part]!)));
+  const forces = standingForces(criteriaOf(plan).personLoad, taken);
   const parts: (PartStanding | null)[] = [];
-  for (const [part, edges] of tipping.entries()) {
-    if (!level.parts[part]!.stable) {
-      parts.push(null);
-      continue;
-    }
-    const contours: PartStanding["contours"][number][] = [];
-    for (const force of standingForces(plan)) {
+  for (const [part, map] of maps.entries()) {
+    const contours: StandingContour[] = [];
+    for (const force of map === null ? [] : forces) {
       yield;
-      contours.push(...standingMap(model, level, part, edges, limits, [force]).contours);
+      contours.push(...standing(plan, step, level, tipping, part, [force]).contours);
     }
-    parts.push({ contours });
+    parts.push(map === null ? null : { contours });
   }
-  return known(parts);
+  return known({ forces, parts });
+}
+
+function standing(
+  plan: Plan,
+  step: Step,
+  level: StepLevel,
+  tipping: StepTipping,
+  part: number,
+  forces: readonly number[],
+): StandingMap {
+  return standingMap(assembleStep(plan, step), level, part, tipping[part]!, limitsOf(plan, step), forces);
 }
 
 /** What one place of the piece takes, downward. */
@@ -68,8 +102,8 @@ const mapOf = memoByIdentity(
     plan.standTypes,
     setDownFactorOf(plan, step),
   ],
-  (plan: Plan, step: Step, level: StepLevel, tipping: StepTipping, part: number): StandingMap =>
-    standingMap(assembleStep(plan, step), level, part, tipping[part]!, limitsOf(plan, step), []),
+  (plan: Plan, step: Step, level: StepLevel, tipping: StepTipping, part: number) =>
+    standing(plan, step, level, tipping, part, []),
 );
 
 /** What the piece takes at (s, t), m; null where no part of it is. Some tenths of a millisecond. */

@@ -118,8 +118,9 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
         return;
       }
       waiting = ask;
-      // What is under way for the same document goes on; further questions on it come after.
-      if (running.revision !== ask.revision || running.hasty !== ask.hasty) void engine.stop();
+      // What is under way for the same document goes on, unless a map is to be seen; further questions come after.
+      const more = ask.standing === true && running.standing !== true;
+      if (running.revision !== ask.revision || running.hasty !== ask.hasty || more) void engine.stop();
     },
     stop: () => {
       waiting = null;

@@ -9,7 +9,7 @@ import { aimed, type Marks } from "./marks";
 /** Within how many px a place keeps to what is there. */
 const aimReach = { mouse: 8, finger: 16 } as const;
 /** A drawn place is a round number that the hand can tell apart at this share of the scale. */
-const roundCoarser = 1 / 3;
+const roundCoarser = 2 / 3;
 
 /** How places of a frame lie on the plan view. */
 export function frameOn(map: PlanMap, frame: "piece" | "bay") {

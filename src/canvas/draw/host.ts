@@ -81,20 +81,24 @@ export function drawingHost(under: PointerHost, options: HandOptions): PointerHo
     };
   }
 
-  /** The shape under the hand that a press opens; null where the press means something else. */
+  /**
+   * The shape under the hand that a press opens; null where the press means something else. Edges answer at once; the
+   * inside of a zone of the piece only once the piece is chosen, and the inside of the bay not at all.
+   */
   function shapeUnder(at: Point, finger: boolean): ShapeRef | null {
     const state = editor.state();
     const map = drawn().plan;
     const target = hitPlan(state, map, drawn().look, at, finger).kind;
     if (target !== "piece" && target !== "nothing") return null;
     const reach = finger ? handleReach.finger : handleReach.mouse;
-    const frame = target === "piece" ? "piece" : "bay";
-    const insides = target === "nothing" || state.selection.kind === "piece";
     for (const shape of shapesOf(shown(state)).toReversed()) {
-      const { frame: own, closed } = shapeNatures[shape.kind];
-      if (own !== frame || shape.kind === "outline" || (own === "piece" && !state.view.overlays.zones)) continue;
-      const hit = hitShape(shape.points.map(frameOn(map, own).px), closed, at, reach);
-      if (hit === null || (hit.kind === "inside" && (shape.kind === "bay" || !insides))) continue;
+      const { frame, closed } = shapeNatures[shape.kind];
+      if (shape.kind === "outline" || (frame === "piece" && !state.view.overlays.zones)) continue;
+      const hit = hitShape(shape.points.map(frameOn(map, frame).px), closed, at, reach);
+      if (hit === null) continue;
+      const insideAnswers =
+        frame === "piece" ? state.selection.kind === "piece" : target === "nothing" && shape.kind !== "bay";
+      if (hit.kind === "inside" && !insideAnswers) continue;
       return { kind: shape.kind, index: shape.index };
     }
     return null;

@@ -7,7 +7,7 @@ import { type Camera, frameOf, pictureToBay, type Tool, theDrafting, theEditor, 
 import { fitted, type Sheet } from "../camera";
 
 /** Room round what is there, as a share of its size: a bay is drawn round a piece, a wall is followed from inside. */
-const room = { zone: 0.04, outline: 0.25, bay: 0.1, noBay: 0.5 } as const;
+const room = { zone: 0.04, outline: 0.25, bay: 0.1, noBay: 1 } as const;
 
 /** The camera that shows the piece, or the bay round it, with room on all sides. */
 function roomyCamera(plan: Plan, tool: Tool, sheet: Sheet): Camera {
@@ -48,6 +48,7 @@ function pictureCorners(): readonly Point[] {
 export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
   const whole = useDrafting((state) => state.wholeSheet);
   const frame = useDrafting((state) => frameOf(state.tool));
+  const settingOut = useDrafting((state) => state.settingOut);
   // Scaled, a picture is another size: it is shown whole again.
   const scale = useDrafting(({ tool, picture }) => (tool.kind === "move picture" ? picture?.metresAPixel : null));
   const drawing = whole && frame !== null;
@@ -62,7 +63,7 @@ export function useDraftCamera(plan: Plan, sheet: Sheet | null): void {
     const before = editor.state().view.camera;
     editor.look({ camera: roomyCamera(now.plan, theDrafting().state().tool, now.sheet) });
     return () => editor.look({ camera: before });
-  }, [drawing, frame, ready]);
+  }, [drawing, frame, ready, settingOut]);
 
   useLayoutEffect(() => {
     const now = latest.current;

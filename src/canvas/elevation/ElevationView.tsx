@@ -84,7 +84,7 @@ function useSettling(profile: Profile, cause: string): Profile {
       setMoving(null);
       return;
     }
-    setMoving(before);
+    setMoving(between(before, profile, 0));
     const start = performance.now();
     const draw = (now: number): void => {
       const share = Math.min(1, Math.max(0, (now - start) / settleTime));
@@ -98,8 +98,13 @@ function useSettling(profile: Profile, cause: string): Profile {
     let frame = requestAnimationFrame(draw);
     return () => cancelAnimationFrame(frame);
   }, [profile, cause]);
-  return moving ?? profile;
+  // Another plan may have been opened while the last one was settling.
+  return moving !== null && sameStands(moving, profile) ? moving : profile;
 }
+
+const sameStands = (a: Profile, b: Profile): boolean =>
+  a.stands.length === b.stands.length &&
+  a.stands.every(({ placement }, index) => placement.stand === b.stands[index]!.placement.stand);
 
 interface Common {
   readonly map: ElevationMap;

@@ -2,8 +2,9 @@
 
 import { memo } from "react";
 import { Layer, Stage } from "react-konva/lib/ReactKonvaCore";
-import { knownValue } from "../../checks";
+import { knownValue, type StepStanding } from "../../checks";
 import {
+  type EditorState,
   layoutInView,
   levelInView,
   reportInView,
@@ -71,14 +72,19 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
   );
 });
 
+/** The map that is to be seen: that of an earlier plan while another is on its way; null where none is. */
+const standingSeen = (state: EditorState): StepStanding | null => {
+  if (!state.view.overlays.standing) return null;
+  const { standing } = reportInView(state);
+  return standing.status === "pending" ? standing.last : knownValue(standing);
+};
+
 const Standing = memo(function Standing({ map, look }: ViewProps) {
-  const on = useEditor((state) => state.view.overlays.standing);
-  const part = useEditor((state) => reportInView(state).standing);
+  const standing = useEditor(standingSeen);
+  const dimmed = useEditor((state) => reportInView(state).standing.status !== "known");
   const tipping = useEditor((state) => knownValue(reportInView(state).tipping));
-  if (!on) return null;
-  const standing = part.status === "known" ? part.value : part.status === "pending" ? part.last : null;
-  return (
-    <StandingInPlan standing={standing} dimmed={part.status !== "known"} tipping={tipping} map={map} look={look} />
+  return standing === null ? null : (
+    <StandingInPlan standing={standing} dimmed={dimmed} tipping={tipping} map={map} look={look} />
   );
 });
 
@@ -91,7 +97,7 @@ const Piece = memo(function Piece({ map, look }: ViewProps) {
   const piece = useEditor((state) => shown(state).piece);
   const step = useEditor(stepInView);
   const zones = useEditor((state) => state.view.overlays.zones);
-  const standing = useEditor((state) => state.view.overlays.standing);
+  const standing = useEditor((state) => standingSeen(state) !== null);
   const selected = useEditor((state) => state.selection.kind === "piece");
   return (
     <PieceInPlan piece={piece} step={step} zones={zones} bare={standing} selected={selected} map={map} look={look} />

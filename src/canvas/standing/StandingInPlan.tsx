@@ -1,7 +1,7 @@
 /** The map of where a person may stand, laid over the piece from above, and the place that is asked about. */
 
 import { memo, useMemo } from "react";
-import { type PartStanding, type StepStanding, type StepTipping, standingForces } from "../../checks";
+import type { PartStanding, StepStanding, StepTipping } from "../../checks";
 import type { Plan, Point } from "../../plan";
 import type { StepLevel } from "../../statics";
 import { dash, lineWeight } from "../../ui";
@@ -12,7 +12,7 @@ import { boxOf, continueTrace, fill, hatch, line, type Paper, Sketch, stroke, tr
 import { forceWords } from "../words";
 
 interface MapProps {
-  readonly standing: StepStanding | null;
+  readonly standing: StepStanding;
   /** The answer belongs to an earlier plan. */
   readonly dimmed: boolean;
   readonly tipping: StepTipping | null;
@@ -23,12 +23,20 @@ interface MapProps {
 /** How strongly the last map is drawn while another is on its way. */
 const dimness = 0.3;
 
+/** The ink of a band: the lowest is where not even a person may stand, the highest beyond the last force. */
+export function bandColour({ colours }: Pick<Look, "colours">, band: number, forces: number): string {
+  const [none, some, more, most] = colours.drawing.standing;
+  if (band === 0) return none;
+  if (band === forces) return most;
+  return band === 1 && forces > 2 ? some : more;
+}
+
 /** Bands of equal force under the piece's lines. */
 export const StandingInPlan = memo(function StandingInPlan({ standing, dimmed, tipping, map, look }: MapProps) {
   const draw = useMemo(
     () => (paper: Paper) => {
       tipping?.forEach(({ outline }, index) => {
-        drawPart(paper, standing?.[index] ?? null, outline, standing !== null, dimmed, map, look);
+        drawPart(paper, standing.parts[index] ?? null, outline, dimmed, map, look);
       });
     },
     [standing, dimmed, tipping, map, look],
@@ -40,19 +48,20 @@ function drawPart(
   paper: Paper,
   standing: PartStanding | null,
   outline: readonly (readonly Point[])[],
-  answered: boolean,
   dimmed: boolean,
   map: PlanMap,
   look: Look,
 ): void {
   const { drawing, paper: ground, verdict, ink } = look.colours;
+  const strength = dimmed ? dimness : 1;
   const rings = (paths: readonly (readonly Point[])[]): void => {
     paper.beginPath();
     for (const path of paths) continueTrace(paper, path.map(map.piece), true);
   };
   rings(outline);
-  fill(paper, answered && !dimmed ? drawing.standing[0] : ground);
-  if (!answered) return;
+  fill(paper, ground);
+  rings(outline);
+  fill(paper, bandColour(look, 0, 1), strength);
   if (standing === null) {
     for (const ring of outline.map((path) => path.map(map.piece))) {
       trace(paper, ring, true);
@@ -60,10 +69,9 @@ function drawPart(
     }
     return;
   }
-  const strength = dimmed ? dimness : 1;
   standing.contours.forEach(({ level }, index) => {
     rings(level.flatMap(({ outer, holes }) => [outer, ...holes]));
-    fill(paper, drawing.standing[Math.min(index + 1, 3)]!, strength);
+    fill(paper, bandColour(look, index + 1, standing.contours.length), strength);
   });
   if (dimmed) return;
   for (const { level, tipping } of standing.contours) {
@@ -83,11 +91,10 @@ export function standingNames(
   look: Look,
 ): readonly Name[] {
   const box = boxOf(plan.piece.outline.map(map.piece));
-  const forces = standingForces(plan);
-  return (standing ?? []).flatMap((part, index) => {
+  return (standing?.parts ?? []).flatMap((part, index) => {
     const ends = level?.parts[index];
     if (part === null || ends === undefined) return [];
-    return part.contours.flatMap((contour, at): readonly Name[] => {
+    return part.contours.flatMap((contour): readonly Name[] => {
       const along = contour.level.flatMap(({ outer }) => outer.map(([s]) => s));
       if (along.length === 0) return [];
       const inside = [Math.min(...along), Math.max(...along)].filter(
@@ -99,7 +106,7 @@ export function standingNames(
           [x, box.bottom + 12 + row * 15],
           [x, box.top - 12 - row * 15],
         ]);
-        return named(forceWords(forces[at]!, look.display), places, look.colours.ink, { from: map.piece([s, 0]) });
+        return named(forceWords(contour.force, look.display), places, look.colours.ink, { from: map.piece([s, 0]) });
       });
     });
   });

@@ -1,8 +1,8 @@
 /** What the map of where a person may stand says in words. */
 
 import type { PlaceTakes } from "../../checks";
-import type { Display } from "../../plan";
-import { forceWords } from "../words";
+import type { Display, Point } from "../../plan";
+import { forceWords, lengthWords } from "../words";
 
 /** The bands of the map, from least to most: under the first force, from each force on. */
 export function bandWords(forces: readonly number[], display: Display): readonly string[] {
@@ -12,6 +12,13 @@ export function bandWords(forces: readonly number[], display: Display): readonly
     `less than ${forceWords(least, display)}`,
     ...forces.map((force, index) => `${forceWords(force, display)}${index === forces.length - 1 ? " or more" : ""}`),
   ];
+}
+
+/** A place, from the datum end and from the axis. */
+export function whereWords([s, t]: Point, display: Display): string {
+  const across = lengthWords(Math.abs(t), display);
+  const side = across === lengthWords(0, display) ? "" : `, ${across} to the ${t > 0 ? "left" : "right"}`;
+  return `${lengthWords(s, display)} along${side}`;
 }
 
 /** What one place takes: the force that tips the piece there, and the one that is too much for a stand. */

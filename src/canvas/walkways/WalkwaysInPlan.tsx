@@ -130,7 +130,7 @@ function drawPinch(paper: Paper, { walkway, colour, at, half }: Pinch, look: Loo
   }
 }
 
-/** The words of each pinch, beside it; of one off the paper, at the paper's edge. */
+/** The words of each pinch, beside it; of one off the paper that does not hold, at the paper's edge. */
 export function walkwayNames(
   plan: Plan,
   floor: FloorReport | null,
@@ -139,10 +139,11 @@ export function walkwayNames(
   look: Look,
   lower: number,
 ): readonly Name[] {
-  return pinchesOf(plan, floor, settled, map, look).map(({ walkway, verdict, colour, at, half }) => {
+  return pinchesOf(plan, floor, settled, map, look).flatMap(({ walkway, verdict, colour, at, half }) => {
     const words = walkwayWords(walkway, verdict, look.display);
     const [x, y] = at;
     const off = x < 0 || x > map.size.width || y < 0 || y > lower;
+    if (off && verdict !== "fails" && verdict !== "close") return [];
     const label = named(off ? `${walkway.name}: ${words}` : words, [], colour, { strong: true, must: true });
     const beside = label.width / 2 + 12 + Math.abs(half[0]);
     const above = Math.abs(half[1]) + 13;
@@ -160,6 +161,6 @@ export function walkwayNames(
           [x + beside, y - 16],
           [x - beside, y + 16],
         ];
-    return { ...label, places };
+    return [{ ...label, places }];
   });
 }

@@ -1,15 +1,9 @@
 /** A dialog over the page, with its title and a way out. It lets the focus back to where it was. */
 
-import { lazy, type ReactNode, Suspense, useState } from "react";
+import { lazy, Suspense, useState } from "react";
+import type { DialogProps } from "./DialogFrame";
 
-export interface DialogProps {
-  readonly opened: boolean;
-  readonly onClose: () => void;
-  readonly title: string;
-  /** Over the whole page; else as wide as its contents need, at most 640 px. */
-  readonly whole?: boolean;
-  readonly children: ReactNode;
-}
+export type { DialogProps };
 
 const DialogFrame = lazy(() => import("./DialogFrame"));
 

@@ -1,8 +1,17 @@
 /** What a dialog is drawn with. Loaded with the first dialog that is opened. */
 
 import { Modal } from "@mantine/core";
-import type { DialogProps } from "./Dialog";
+import type { ReactNode } from "react";
 import styles from "./ui.module.css";
+
+export interface DialogProps {
+  readonly opened: boolean;
+  readonly onClose: () => void;
+  readonly title: string;
+  /** Over the whole page; else as wide as its contents need, at most 640 px. */
+  readonly whole?: boolean;
+  readonly children: ReactNode;
+}
 
 export default function DialogFrame({ opened, onClose, title, whole = false, children }: DialogProps) {
   return (

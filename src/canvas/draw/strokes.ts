@@ -57,8 +57,10 @@ export function cornerStroke(
       show(editor, drafting, shape, withCornerAt(shape.points, corner, tidy(there.at)));
     },
     end: () => {
+      const { refusal } = drafting.state();
       editor.gesture.finish();
       drafting.choose({ kind: shape.kind, index: shape.index }, corner);
+      drafting.refuse(refusal);
     },
     cancel: () => {
       editor.gesture.cancel();

@@ -63,6 +63,8 @@ export interface DraftingState {
   readonly refusal: string | null;
   /** Whether the plan view has the whole sheet for it: true where somebody set out to draw. */
   readonly wholeSheet: boolean;
+  /** Counts up with every setting out to draw or change with the whole sheet: what is there is shown whole again. */
+  readonly settingOut: number;
   /** What is traced; null = nothing. */
   readonly picture: TracedPicture | null;
 }
@@ -129,6 +131,7 @@ export function createDrafting(editor: Editor): Drafting {
     aim: null,
     refusal: null,
     wholeSheet: false,
+    settingOut: 0,
     picture: null,
   }));
   const { getState, setState } = store;
@@ -233,6 +236,7 @@ export function createDrafting(editor: Editor): Drafting {
       editor.gesture.cancel();
       editor.select(noSelection);
       const usual: Form = shapeNatures[shape].closed ? "rectangle" : "line";
+      setState({ settingOut: getState().settingOut + 1 });
       setTool({ kind: "draw", shape, form: form ?? usual, points: [], walkway });
     },
     setForm: (form) => {
@@ -281,7 +285,7 @@ export function createDrafting(editor: Editor): Drafting {
     },
     open: (ref) => {
       editor.select(noSelection);
-      setState({ wholeSheet: true });
+      setState({ wholeSheet: true, settingOut: getState().settingOut + 1 });
       setTool({ kind: "change", ref, corner: null });
     },
     reshape,

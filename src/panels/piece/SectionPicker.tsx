@@ -19,9 +19,11 @@ import {
   steelDensity,
   steelGrades,
 } from "../../library";
-import { CheckField, ChoiceField, Dialog, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
+import type { Mass, MassId } from "../../plan";
+import { ChoiceField, Dialog, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
 import styles from "../panels.module.css";
 import pieceStyles from "./piece.module.css";
+import { massOf } from "./weight";
 
 export interface PickedSection {
   readonly name: string;
@@ -30,10 +32,14 @@ export interface PickedSection {
   readonly basis: "maker" | "calculated";
 }
 
+/** What becomes of the section's weight: added, left out, or put in the place of a weight that is there. */
+export type Weighing = { readonly kind: "add" | "leave" } | { readonly kind: "replace"; readonly mass: MassId };
+
 export interface SectionPickerProps {
+  /** The weights that are there. */
+  readonly masses: readonly Mass[];
   readonly close: () => void;
-  /** `weigh`: its weight goes into the plan too. */
-  readonly pick: (section: PickedSection, weigh: boolean) => void;
+  readonly pick: (section: PickedSection, weighing: Weighing) => void;
 }
 
 type Kind = "standard" | "builtUp" | "box" | "solid";
@@ -45,13 +51,13 @@ const kinds: readonly { readonly value: Kind; readonly label: string }[] = [
   { value: "solid", label: "Solid" },
 ];
 
-export default function SectionPicker({ close, pick }: SectionPickerProps) {
+export default function SectionPicker({ masses, close, pick }: SectionPickerProps) {
   const us = useDisplay().units === "us";
   const [kind, setKind] = useState<Kind>("standard");
   const [name, setName] = useState(us ? "W18×50" : "HEA300");
   const [plates, setPlates] = useState<Plates>(startPlates);
   const [grade, setGrade] = useState("");
-  const [weigh, setWeigh] = useState(true);
+  const [weighing, setWeighing] = useState<Weighing>(() => firstWeighing(masses));
   const section = useMemo(() => sectionOf(kind, name, plates), [kind, name, plates]);
   const yieldStress = steelGrades.find((one) => one.name === grade)?.yield ?? null;
   return (
@@ -83,15 +89,15 @@ export default function SectionPicker({ close, pick }: SectionPickerProps) {
           ]}
           choose={setGrade}
         />
+        <WeighingField masses={masses} value={weighing} choose={setWeighing} />
       </div>
-      <CheckField label="Add its weight to the piece" value={weigh} choose={setWeigh} />
       <div className={styles.actions}>
         <Button
           disabled={section === undefined}
           onClick={() => {
             if (section === undefined) return;
             const plan = sectionToPlan(section, yieldStress, us ? steel.aisc : steel.eurocode);
-            pick({ name: section.name, plan, basis: kind === "standard" ? "maker" : "calculated" }, weigh);
+            pick({ name: section.name, plan, basis: kind === "standard" ? "maker" : "calculated" }, weighing);
           }}
         >
           Pick {section?.name ?? "it"}
@@ -101,6 +107,39 @@ export default function SectionPicker({ close, pick }: SectionPickerProps) {
         </Button>
       </div>
     </Dialog>
+  );
+}
+
+/** A guess that stands alone is what a new plan took for the weight: the section's comes in its place. */
+function firstWeighing(masses: readonly Mass[]): Weighing {
+  const [only] = masses;
+  return masses.length === 1 && only?.basis === "guess" ? { kind: "replace", mass: only.id } : { kind: "add" };
+}
+
+interface WeighingProps {
+  readonly masses: readonly Mass[];
+  readonly value: Weighing;
+  readonly choose: (weighing: Weighing) => void;
+}
+
+function WeighingField({ masses, value, choose }: WeighingProps) {
+  const format = useFormat();
+  const choices: readonly { readonly word: string; readonly weighing: Weighing }[] = [
+    { word: "is added", weighing: { kind: "add" } },
+    ...masses.map((mass) => ({
+      word: `takes the place of ${mass.name}, ${format(massOf(mass), "mass")}`,
+      weighing: { kind: "replace", mass: mass.id } as const,
+    })),
+    { word: "is in the plan already", weighing: { kind: "leave" } },
+  ];
+  const keyOf = (one: Weighing) => (one.kind === "replace" ? `replace ${one.mass}` : one.kind);
+  return (
+    <ChoiceField
+      label="Its weight"
+      value={keyOf(value)}
+      choices={choices.map(({ word, weighing }) => ({ value: keyOf(weighing), label: word }))}
+      choose={(key) => choose(choices.find(({ weighing }) => keyOf(weighing) === key)?.weighing ?? value)}
+    />
   );
 }
 

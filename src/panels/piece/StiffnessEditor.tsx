@@ -10,7 +10,7 @@ import { HelpFor } from "../help/HelpFor";
 import styles from "../panels.module.css";
 import { counted } from "../words";
 import { sectionMass } from "./newMass";
-import type { PickedSection } from "./SectionPicker";
+import type { PickedSection, Weighing } from "./SectionPicker";
 import { makeUpOf, mergeAway, type Stretch, splitAt, stretchesOf, withSection } from "./stretches";
 
 /** The tables of sections come with it, so it is loaded when it is first opened. */
@@ -56,9 +56,10 @@ export function StiffnessEditor({ piece }: { readonly piece: Piece }) {
       {picking !== null && (
         <Suspense fallback={<p className={styles.quiet}>Getting the tables of sections…</p>}>
           <SectionPicker
+            masses={piece.masses}
             close={() => setPicking(null)}
-            pick={(section, weigh) => {
-              applySection(piece, picking, section, weigh);
+            pick={(section, weighing) => {
+              applySection(piece, picking, section, weighing);
               setPicking(null);
             }}
           />
@@ -102,7 +103,7 @@ export function StiffnessEditor({ piece }: { readonly piece: Piece }) {
 }
 
 /** One history entry: the section's stiffness and strength, and its weight where that is wanted. */
-function applySection(piece: Piece, index: number, section: PickedSection, weigh: boolean): void {
+function applySection(piece: Piece, index: number, section: PickedSection, weighing: Weighing): void {
   const stretches = stretchesOf(piece);
   const stretch = stretches[index];
   if (stretch === undefined) return;
@@ -110,9 +111,9 @@ function applySection(piece: Piece, index: number, section: PickedSection, weigh
   const weighed = { name: section.name, massPerLength: section.plan.massPerLength, basis: section.basis };
   theEditor().runAll(`Pick ${section.name}`, (document) => {
     const bent = edits["piece.change"].run(document, { change });
-    return weigh
-      ? edits["mass.add"].run(bent, { mass: sectionMass(document.piece.masses, weighed, stretch, piece.depth) })
-      : bent;
+    if (weighing.kind === "leave") return bent;
+    const freed = weighing.kind === "replace" ? edits["mass.remove"].run(bent, { mass: weighing.mass }) : bent;
+    return edits["mass.add"].run(freed, { mass: sectionMass(freed.piece.masses, weighed, stretch, piece.depth) });
   });
 }
 

@@ -148,6 +148,8 @@ export function StandTypeEditorView({ type, used }: { readonly type: StandType; 
   );
 }
 
+type RatingKey = "ratedLoad" | "ratedLoadCentre";
+
 interface RatingProps {
   readonly type: StandType;
   readonly change: (keys: Change) => string | null;
@@ -155,47 +157,43 @@ interface RatingProps {
 
 /** What the plate says. Whether a number speaks of one stand or of a pair is asked each time, never assumed. */
 function RatingFields({ type, change }: RatingProps) {
-  const [asked, setAsked] = useState<number | null>(null);
+  const [asked, setAsked] = useState<{ readonly key: RatingKey; readonly load: number } | null>(null);
   const format = useFormat();
-  const rate = (ratedLoad: number) => {
+  const rating = (key: RatingKey, label: string) => (
+    <QuantityField
+      label={label}
+      placeholder="not known"
+      kind="force"
+      value={asked?.key === key ? asked.load : type[key]}
+      commit={(load) => {
+        setAsked({ key, load });
+        return null;
+      }}
+      clear={() => {
+        setAsked(null);
+        return change({ [key]: null });
+      }}
+    />
+  );
+  const rate = (key: RatingKey, load: number) => {
     setAsked(null);
-    change({ ratedLoad });
+    change({ [key]: load });
   };
   return (
     <Section title="What its plate says" level={3} actions={<HelpFor entry="rating" />}>
       <div className={styles.fields}>
-        <QuantityField
-          label="Load, spread over the top"
-          placeholder="not known"
-          kind="force"
-          value={asked ?? type.ratedLoad}
-          commit={(load) => {
-            setAsked(load);
-            return null;
-          }}
-          clear={() => {
-            setAsked(null);
-            return change({ ratedLoad: null });
-          }}
-        />
-        <QuantityField
-          label="Load at its middle"
-          placeholder="not known"
-          kind="force"
-          value={type.ratedLoadCentre}
-          commit={(ratedLoadCentre) => change({ ratedLoadCentre })}
-          clear={() => change({ ratedLoadCentre: null })}
-        />
+        {rating("ratedLoad", "Load, spread over the top")}
+        {rating("ratedLoadCentre", "Load at its middle")}
       </div>
       {asked !== null && (
         <fieldset className={styles.ask}>
-          <legend>{format(asked, "force")}: is that on one stand, or on a pair?</legend>
+          <legend>{format(asked.load, "force")}: is that on one stand, or on a pair?</legend>
           <div className={styles.actions}>
-            <Button variant="default" onClick={() => rate(asked)}>
+            <Button variant="default" onClick={() => rate(asked.key, asked.load)}>
               On one stand
             </Button>
-            <Button variant="default" onClick={() => rate(asked / 2)}>
-              On a pair: {format(asked / 2, "force")} each
+            <Button variant="default" onClick={() => rate(asked.key, asked.load / 2)}>
+              On a pair: {format(asked.load / 2, "force")} each
             </Button>
             <Button variant="subtle" onClick={() => setAsked(null)}>
               Not sure: leave the rating as it was

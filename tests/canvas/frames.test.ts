@@ -2,15 +2,30 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { oncePerFrame } from "../../src/canvas/frames";
 
 let frames: (() => void)[] = [];
+let commits: (() => void)[] = [];
+/** What is done as soon as a task has ended, as views follow a change of state. */
+const settle = () => {
+  for (const commit of commits.splice(0)) commit();
+};
+/** A frame: what has been asked for up to now runs in order; timeouts run after it. */
 const frame = () => {
-  for (const task of frames.splice(0)) task();
+  for (const task of frames.splice(0)) {
+    task();
+    settle();
+  }
+  vi.runAllTimers();
 };
 
 beforeEach(() => {
   frames = [];
+  commits = [];
+  vi.useFakeTimers();
   vi.stubGlobal("requestAnimationFrame", (task: () => void) => frames.push(task));
 });
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.useRealTimers();
+});
 
 test("the first task of a frame runs at once, of the others only the newest, in the next frame", () => {
   const ran: number[] = [];
@@ -47,4 +62,32 @@ test("never more than one a frame, never the last one lost", () => {
   frame();
   frame();
   expect(last).toBe(149);
+});
+
+test("every frame draws something new, with a drawing that asks for its frame when it has been changed", () => {
+  const run = oncePerFrame();
+  let value = 0;
+  let asked = false;
+  const shown: number[] = [];
+  /** As the drawing does it: one request however many changes, made when the views have followed. */
+  const change = (to: number) => {
+    value = to;
+    commits.push(() => {
+      if (asked) return;
+      asked = true;
+      requestAnimationFrame(() => {
+        asked = false;
+        shown.push(value);
+      });
+    });
+  };
+  for (let round = 0; round < 40; round += 1) {
+    for (let task = 0; task < 2; task += 1) {
+      const to = round * 2 + task;
+      run(() => change(to));
+      settle();
+    }
+    frame();
+  }
+  expect(new Set(shown).size).toBeGreaterThanOrEqual(37);
 });

@@ -15,8 +15,8 @@ import { useDraftCamera } from "./draw/useDraftCamera";
 import { useDraftKeys } from "./draw/useDraftKeys";
 import { ElevationView } from "./elevation/ElevationView";
 import { oncePerFrame } from "./frames";
-import { type Drawn, elevationHost, type HandOptions, planHost } from "./hand/hosts";
-import { pointingAtPlaces } from "./hand/pointAtPlaces";
+import { elevationHand, planHand } from "./hand/hands";
+import type { Drawn, HandOptions } from "./hand/hosts";
 import { listen } from "./hand/pointers";
 import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
@@ -94,8 +94,8 @@ export function Drawings() {
       typeDimension: setTyped,
     });
     const stop = [
-      listen(plan, drawingHost(pointingAtPlaces(planHost(options(plan)), options(plan)), options(plan))),
-      listen(elevation, elevationHost(options(elevation))),
+      listen(plan, drawingHost(planHand(options(plan)), options(plan))),
+      listen(elevation, elevationHand(options(elevation))),
     ];
     return () => {
       for (const end of stop) end();

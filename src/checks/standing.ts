@@ -24,9 +24,10 @@ const persons = [2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
  * places take and others do not.
  *
  * @param taken what some places take, N; Infinity = any force.
+ * @param weight of the piece, N: more than that nobody puts on it.
  */
-export function standingForces(personLoad: number, taken: readonly number[]): readonly number[] {
-  const [least, most] = [Math.min(...taken), Math.max(...taken)];
+export function standingForces(personLoad: number, taken: readonly number[], weight: number): readonly number[] {
+  const [least, most] = [Math.min(...taken), Math.min(weight, Math.max(...taken))];
   const apart = persons.map((count) => count * personLoad).filter((force) => force > least && force < most);
   const last = apart.length - 1;
   const chosen = last < 1 ? apart : [apart[Math.floor(last / 3)]!, apart[Math.ceil((2 * last) / 3)]!];
@@ -59,7 +60,8 @@ export function* standingSearch(plan: Plan, step: Step): Generator<void, Part<St
   if (level === null || tipping === null) return pending();
   const maps = level.parts.map(({ stable }, part) => (stable ? mapOf(plan, step, level, tipping, part) : null));
   const taken = maps.flatMap((map, part) => (map === null ? [] : takenBy(map, tipping[part]!, level.parts[part]!)));
-  const forces = standingForces(criteriaOf(plan).personLoad, taken);
+  const weight = level.parts.reduce((sum, { resultant }) => sum + resultant.force, 0);
+  const forces = standingForces(criteriaOf(plan).personLoad, taken, weight);
   const parts: (PartStanding | null)[] = [];
   for (const [part, map] of maps.entries()) {
     const contours: StandingContour[] = [];

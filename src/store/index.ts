@@ -1,9 +1,10 @@
 /** The store room's public face. */
 export { type Changes, changed, freeId, kept, mapped, reordered, withItem } from "./change";
 export { type EditArguments, type EditId, edits, type StandMove } from "./commands";
-export { type Action, actionFor, actions, nudgeOf, walkEnds } from "./commands/actions";
+export { type Action, actionFor, actions, nudgeOf, toggleJoint, walkEnds } from "./commands/actions";
 export { type KeyPress, keyName } from "./commands/keymap";
 export type { Keeping } from "./commands/outline";
+export { cutAt, type JointSpot, joinAfter, jointSpots, type Stretch, tidied, toggledJoint } from "./commands/parts";
 export * from "./drawing";
 export { createEditor, type Editor, type EditorOptions } from "./editor";
 export type { Change, Gesture } from "./gesture";

@@ -3,6 +3,7 @@
 import { memo, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { Layer, Stage } from "react-konva/lib/ReactKonvaCore";
 import type { VerdictSoFar } from "../../checks";
+import type { Plan } from "../../plan";
 import {
   layoutInView,
   levelInView,
@@ -15,6 +16,8 @@ import {
 } from "../../store";
 import { settleTime } from "../../ui";
 import type { ElevationMap } from "../camera";
+import { JointSpotsInElevation } from "../growing/JointSpots";
+import { SignsInElevation } from "../growing/StepSigns";
 import type { Look } from "../look";
 import { reactionVerdict } from "../verdicts";
 import { Diagrams, Reading } from "./Diagrams";
@@ -32,6 +35,8 @@ interface ViewProps {
 
 export const ElevationView = memo(function ElevationView({ map, diagrams, look }: ViewProps) {
   const { width, height } = map.size;
+  // What belongs together goes down together: the stage draws its children by itself.
+  const plan = useEditor(shown);
   const profile = useProfile(map.scale);
   return (
     <Stage width={width} height={height + diagrams} listening={false}>
@@ -39,13 +44,15 @@ export const ElevationView = memo(function ElevationView({ map, diagrams, look }
         <Floor map={map} look={look} />
       </Layer>
       <Layer listening={false}>
-        <Stands profile={profile} map={map} look={look} />
-        <Piece profile={profile} map={map} look={look} />
-        <Gaps profile={profile} map={map} look={look} />
+        <Stands plan={plan} profile={profile} map={map} look={look} />
+        <Piece plan={plan} profile={profile} map={map} look={look} />
+        <Signs plan={plan} profile={profile} map={map} look={look} />
+        <Gaps plan={plan} profile={profile} map={map} look={look} />
         <ReactionNumbers profile={profile} map={map} look={look} />
         {diagrams > 0 ? <DiagramLanes top={height} height={diagrams} map={map} look={look} /> : null}
       </Layer>
       <Layer listening={false}>
+        <JointSpotsInElevation map={map} look={look} />
         <ReadingLine top={height} height={diagrams} map={map} look={look} />
       </Layer>
     </Stage>
@@ -111,6 +118,12 @@ interface Common {
   readonly look: Look;
 }
 
+interface OfPlan extends Common {
+  readonly plan: Plan;
+  /** Of that plan. */
+  readonly profile: Profile;
+}
+
 const Floor = memo(function Floor({ map, look }: Common) {
   const bay = useEditor((state) => shown(state).bay);
   const piece = useEditor((state) => shown(state).piece);
@@ -118,14 +131,12 @@ const Floor = memo(function Floor({ map, look }: Common) {
   return <FloorInElevation floor={floor} map={map} look={look} />;
 });
 
-const Stands = memo(function Stands({ profile, map, look }: Common & { readonly profile: Profile }) {
-  const plan = useEditor(shown);
+const Stands = memo(function Stands({ plan, profile, map, look }: OfPlan) {
   const selected = useEditor(selectedStands);
   return <StandsInElevation plan={plan} profile={profile} selected={selected} map={map} look={look} />;
 });
 
-const Piece = memo(function Piece({ profile, map, look }: Common & { readonly profile: Profile }) {
-  const plan = useEditor(shown);
+const Piece = memo(function Piece({ plan, profile, map, look }: OfPlan) {
   const step = useEditor(stepInView);
   const level = useEditor(levelInView);
   const selected = useEditor((state) => state.selection.kind === "piece");
@@ -144,8 +155,13 @@ const Piece = memo(function Piece({ profile, map, look }: Common & { readonly pr
   );
 });
 
-const Gaps = memo(function Gaps({ profile, map, look }: Common & { readonly profile: Profile }) {
-  const plan = useEditor(shown);
+const Signs = memo(function Signs({ plan, profile, map, look }: OfPlan) {
+  const step = useEditor(stepInView);
+  const level = useEditor(levelInView);
+  return <SignsInElevation plan={plan} step={step} level={level} profile={profile} map={map} look={look} />;
+});
+
+const Gaps = memo(function Gaps({ plan, profile, map, look }: OfPlan) {
   return <GapsInElevation plan={plan} profile={profile} map={map} look={look} />;
 });
 

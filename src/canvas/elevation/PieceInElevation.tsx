@@ -1,10 +1,11 @@
 /** The piece from the side, bent as the scale says, with its masses. */
 
 import { memo, useMemo } from "react";
-import { type Plan, type Point, presentMasses, type Step } from "../../plan";
+import { type Plan, type Point, pieceLength, presentMasses, type Step } from "../../plan";
 import type { StepLevel } from "../../statics";
 import { dash, lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
+import { absentStretches, shortened } from "../growing/parts";
 import type { Look } from "../look";
 import { fill, line, type Paper, Sketch, stroke, trace, write } from "../sketch";
 import { drawCentre } from "../symbols";
@@ -33,7 +34,11 @@ export const PieceInElevation = memo(function PieceInElevation({
     () => (paper: Paper) => {
       const { drawing, accent, paper: ground } = look.colours;
       const toPixel = ([s, z]: Point): Point => [map.x(s), map.y(z)];
-      for (const part of profile.parts) {
+      for (const absent of absentParts(plan, profile)) {
+        trace(paper, outlineOf(plan, absent).map(toPixel), true);
+        stroke(paper, { colour: drawing.absent, width: lineWeight.thin, dash: dash.absent });
+      }
+      for (const part of withGaps(profile.parts, map.scale)) {
         trace(paper, outlineOf(plan, part).map(toPixel), true);
         fill(paper, drawing.pieceFill);
         stroke(paper, {
@@ -62,6 +67,38 @@ export const PieceInElevation = memo(function PieceInElevation({
   return <Sketch draw={draw} />;
 });
 
+/** The parts as drawn: a joint that carries nothing shows as a gap. */
+function withGaps(parts: readonly PartProfile[], scale: number): readonly PartProfile[] {
+  const ends = shortened(
+    parts.map(({ from, to }) => [from, to]),
+    scale,
+  );
+  return parts.map((part, index) => ({ ...part, from: ends[index]![0], to: ends[index]![1] }));
+}
+
+/** What of the piece is not there yet, at the height of what is beside it. */
+function absentParts(plan: Plan, { parts }: Profile): readonly PartProfile[] {
+  const stretches = absentStretches(
+    parts.map(({ from, to }) => [from, to]),
+    pieceLength(plan.piece),
+  );
+  return stretches.map(([from, to]) => {
+    const before = parts.filter((part) => part.to <= from).at(-1);
+    const after = parts.find((part) => part.from >= to);
+    const left = before ?? after;
+    const right = after ?? before;
+    const z = (part: PartProfile | undefined, s: number): number => (part === undefined ? 0 : heightOn(part.datum, s));
+    return {
+      from,
+      to,
+      datum: [
+        [from, z(left, from)],
+        [to, z(right, to)],
+      ],
+    };
+  });
+}
+
 /** Lower edge along the underside, upper edge at the piece's depth, m. */
 function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point[] {
   const stations = undersideStations(plan, from, to);
@@ -76,7 +113,7 @@ function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point
   return [...lower, ...upper];
 }
 
-function datumAt(profile: Profile, s: number): number {
+export function datumAt(profile: Profile, s: number): number {
   const part = profile.parts.find(({ from, to }) => s >= from && s <= to) ?? profile.parts[0];
   return part === undefined ? 0 : heightOn(part.datum, s);
 }

@@ -29,6 +29,7 @@ import {
 } from "../../store";
 import { lineWeight, typeSize } from "../../ui";
 import type { PlanMap } from "../camera";
+import { loadNames } from "../growing/StepSigns";
 import { type Box, placeLabels } from "../labels";
 import { inkOf, type Look } from "../look";
 import { boxOf, line, type Paper, Sketch, widthOf, write } from "../sketch";
@@ -64,6 +65,7 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
       ...standNames(plan, layout, selected, verdicts, map, look),
       ...(overlays.masses ? massNames(plan, step, mass, map, look) : []),
       ...(overlays.zones ? zoneNames(plan, map, look) : []),
+      ...loadNames(step, boxOf(plan.piece.outline.map(map.piece)), map, look),
       ...walkwayNames(plan, floor, settled, map, look, lowerEdge(map, overlays)),
       ...(overlays.standing ? standingNames(standing, level, plan, map, look) : []),
       ...bayNames(plan, map, look),

@@ -1,9 +1,11 @@
 /** The piece from above: outline, centre line, where it may rest and where not, the ends of its parts. */
 
 import { memo, useMemo } from "react";
+import { clipToStrip } from "../../geometry";
 import { type Piece, type Point, type Polygon, partsOf, pieceLength, type Step } from "../../plan";
 import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
+import { shortened } from "../growing/parts";
 import type { Look } from "../look";
 import { boxOf, fill, hatch, line, type Paper, Sketch, stroke, trace } from "../sketch";
 
@@ -29,11 +31,12 @@ export const PieceInPlan = memo(function PieceInPlan({
     () => (paper: Paper) => {
       const { drawing, accent } = look.colours;
       const toPixels = (polygon: Polygon): readonly Point[] => polygon.map(map.piece);
-      const outline = toPixels(piece.outline);
-      if (!bare) {
-        trace(paper, outline, true);
-        fill(paper, drawing.pieceFill, 0.62);
-      }
+      const there = ringsOf(piece, step, map.scale).map(toPixels);
+      if (!bare)
+        for (const ring of there) {
+          trace(paper, ring, true);
+          fill(paper, drawing.pieceFill, 0.62);
+        }
 
       if (zones) {
         for (const zone of piece.restZones ?? []) {
@@ -60,18 +63,14 @@ export const PieceInPlan = memo(function PieceInPlan({
         width: lineWeight.hair,
         dash: dash.centre,
       });
-      trace(paper, outline, true);
-      stroke(paper, {
-        colour: selected ? accent : drawing.pieceLine,
-        width: selected ? lineWeight.chosen : lineWeight.outline,
-      });
-
-      const ts = piece.outline.map(([, t]) => t);
-      for (const end of partsOf(piece, step).flat()) {
-        if (end <= 0 || end >= pieceLength(piece)) continue;
-        line(paper, map.piece([end, Math.min(...ts)]), map.piece([end, Math.max(...ts)]), {
-          colour: drawing.pieceLine,
-          width: lineWeight.heavy,
+      // What is not there yet shows thin beside what is.
+      trace(paper, toPixels(piece.outline), true);
+      if (step.parts !== null) stroke(paper, { colour: drawing.absent, width: lineWeight.thin, dash: dash.absent });
+      for (const ring of there) {
+        trace(paper, ring, true);
+        stroke(paper, {
+          colour: selected ? accent : drawing.pieceLine,
+          width: selected ? lineWeight.chosen : lineWeight.outline,
         });
       }
     },
@@ -79,3 +78,9 @@ export const PieceInPlan = memo(function PieceInPlan({
   );
   return <Sketch draw={draw} />;
 });
+
+/** The outlines of the parts that are there, a gap at each joint that carries nothing. */
+function ringsOf(piece: Piece, step: Step, scale: number): readonly Polygon[] {
+  if (step.parts === null) return [piece.outline];
+  return shortened(partsOf(piece, step), scale).flatMap(([from, to]) => clipToStrip(piece.outline, from, to));
+}

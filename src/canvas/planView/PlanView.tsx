@@ -18,6 +18,8 @@ import {
 import type { PlanMap } from "../camera";
 import { DraftInPlan } from "../draw/DraftInPlan";
 import { PictureInPlan } from "../draw/PictureInPlan";
+import { JointSpotsInPlan } from "../growing/JointSpots";
+import { LoadsInPlan } from "../growing/StepSigns";
 import type { Look } from "../look";
 import { SpotInPlan, StandingInPlan } from "../standing/StandingInPlan";
 import { WalkwaysInPlan } from "../walkways/WalkwaysInPlan";
@@ -54,6 +56,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         <Standing map={map} look={look} />
         <Piece map={map} look={look} />
         <Masses map={map} look={look} />
+        <Loads map={map} look={look} />
       </Layer>
       <Layer listening={false}>
         <Tipping map={map} look={look} />
@@ -63,6 +66,7 @@ export const PlanView = memo(function PlanView({ map, look }: ViewProps) {
         <WalkwaysInPlan map={map} look={look} />
         <Names map={map} look={look} />
         <RunningDimensions map={map} look={look} />
+        <JointSpotsInPlan map={map} look={look} />
         <Spot map={map} look={look} />
         <Snaps map={map} look={look} />
         <Handles map={map} look={look} />
@@ -110,6 +114,11 @@ const Masses = memo(function Masses({ map, look }: ViewProps) {
   const on = useEditor((state) => state.view.overlays.masses);
   const chosen = useEditor((state) => (state.selection.kind === "mass" ? state.selection.id : null));
   return on ? <MassesInPlan piece={piece} step={step} chosen={chosen} map={map} look={look} /> : null;
+});
+
+const Loads = memo(function Loads({ map, look }: ViewProps) {
+  const step = useEditor(stepInView);
+  return <LoadsInPlan step={step} map={map} look={look} />;
 });
 
 const Tipping = memo(function Tipping({ map, look }: ViewProps) {

@@ -3,11 +3,11 @@
 import { ActionIcon, Button } from "@mantine/core";
 import { useState } from "react";
 import { type Plan, pieceLength, type Step } from "../../plan";
+import { cutAt, type Stretch, tidied } from "../../store";
 import { Disclosure, Icon, QuantityField, useFormat } from "../../ui";
 import { attempt } from "../connect";
 import styles from "../panels.module.css";
 import { counted } from "../words";
-import { cutAt, joinAfter, type Stretch, tidied } from "./parts";
 
 export function PartsEditor({ plan, step }: { readonly plan: Plan; readonly step: Step }) {
   const length = pieceLength(plan.piece);
@@ -46,7 +46,7 @@ export function PartsEditor({ plan, step }: { readonly plan: Plan; readonly step
               <Button
                 size="compact-md"
                 variant="default"
-                onClick={() => commit(joinAfter(parts, length, index), `Weld the joint at ${format(to, "length")}`)}
+                onClick={() => attempt("step.joint", { step: step.id, s: to, words: format(to, "length") })}
               >
                 Weld the joint at {format(to, "length")}
               </Button>

@@ -3,11 +3,12 @@
  * table of edits. Menus, keymap and help read this one.
  */
 
-import { type Display, type Placement, pieceLength, type StandId } from "../../plan";
+import { type Display, formatQuantity, type Placement, pieceLength, type StandId, stepOf } from "../../plan";
 import type { Editor } from "../editor";
 import { canRedo, canUndo } from "../history";
 import { layoutInView, selectedStands, shown } from "../selectors";
 import { type EditorState, noSelection } from "../state";
+import { jointSpots } from "./parts";
 
 export interface Action {
   readonly id: string;
@@ -136,6 +137,28 @@ function readOn(editor: Editor, along: -1 | 0 | 1, across: -1 | 0 | 1, fine: boo
   const ts = piece.outline.map(([, t]) => t);
   const t = within((spot?.[1] ?? 0) + across * size, Math.min(...ts), Math.max(...ts));
   editor.look({ reading: s, ...(overlays.standing ? { spot: [s, t] as const } : {}) });
+}
+
+/** Opens or welds the joint where the piece is read: an open one near by, else a round place. */
+function jointHere(editor: Editor): void {
+  const state = editor.state();
+  const { reading, camera, fitted } = state.view;
+  if (reading === null) return;
+  const plan = shown(state);
+  const step = stepOf(plan, state.view.step);
+  const near = 12 / ((camera ?? fitted)?.scale ?? 100);
+  const spot = jointSpots(plan, step)
+    .filter(({ s }) => Math.abs(s - reading) <= near)
+    .sort((a, b) => Math.abs(a.s - reading) - Math.abs(b.s - reading))[0];
+  const { coarse } = nudgeOf(plan.display);
+  const s = spot?.s ?? tidy(Math.round(reading / coarse) * coarse);
+  toggleJoint(editor, s);
+}
+
+/** Opens the joint at s in the step in view, or welds it from this step on. */
+export function toggleJoint(editor: Editor, s: number): void {
+  const { display } = shown(editor.state());
+  editor.run("step.joint", { step: editor.state().view.step, s, words: formatQuantity(s, "length", display) });
 }
 
 /** The keys for it: the first reads on by ten whole units, the second by a fine one. */
@@ -341,6 +364,15 @@ export const actions: readonly Action[] = [
     group: "view",
     enabled: always,
     run: (editor) => zoom(editor, 0.8),
+  },
+  {
+    id: "joint.here",
+    label: "Joint here: open it, or weld it, where the piece is read",
+    keys: ["J"],
+    where: "drawings",
+    group: "piece",
+    enabled: (state) => state.view.reading !== null,
+    run: jointHere,
   },
   {
     id: "view.standing",

@@ -3,6 +3,7 @@
 import type { BayDocument, CriteriaChanges, Display, PlanDocument, StepDocument, StepId } from "../../plan";
 import { type Changes, changed, kept, reordered, withItem } from "../change";
 import { edit } from "./command";
+import { openJointAt, toggledJoint } from "./parts";
 
 export const planEdits = {
   "plan.title": edit<{ title: string }>({
@@ -42,6 +43,14 @@ export const planEdits = {
     label: ({ step, label }, document) => label ?? `Change step ${nameOfStep(document, step)}`,
     run: (document, { step, change }) =>
       changed(document, { steps: withItem(document.steps, step, (item) => changed(item, change)) }),
+  }),
+  /** Opens a joint in a step; one that is open is welded, from that step on. */
+  "step.joint": edit<{ step: StepId; s: number; words: string }>({
+    label: ({ step, s, words }, document) =>
+      openJointAt(document.steps.find(({ id }) => id === step)?.parts ?? null, s) === null
+        ? `Open a joint at ${words}`
+        : `Weld the joint at ${words}`,
+    run: (document, { step, s }) => toggledJoint(document, step, s),
   }),
   "step.order": edit<{ step: StepId; to: number }>({
     label: ({ step }, document) => `Move step ${nameOfStep(document, step)}`,

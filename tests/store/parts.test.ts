@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutAt, joinAfter, tidied } from "../../src/panels/steps/parts";
+import { cutAt, joinAfter, tidied } from "../../src/store";
 
 describe("joints of a half-built piece", () => {
   it("a joint opened in the whole piece makes two parts, and welded again the whole piece", () => {

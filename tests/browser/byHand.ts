@@ -33,6 +33,19 @@ export async function draw(page: Page, what: string | RegExp): Promise<void> {
   await page.getByRole("menuitem", { name: what }).click();
 }
 
+/** The same by keys: opens the menu, goes down to the entry and takes it. */
+export async function menuByKeys(page: Page, what: string): Promise<void> {
+  await page.getByRole("button", { name: "Draw", exact: true }).focus();
+  await page.keyboard.press("Enter");
+  const item = page.getByRole("menuitem", { name: what, exact: true });
+  await expect(item).toBeVisible();
+  for (let presses = 0; presses < 20; presses += 1) {
+    await page.keyboard.press("ArrowDown");
+    if (await item.evaluate((element) => element === document.activeElement)) break;
+  }
+  await page.keyboard.press("Enter");
+}
+
 export const bar = (page: Page) => page.getByRole("region", { name: "Drawing by hand" });
 
 /** Presses on places of the piece, m, with the mouse. The bay of a new plan has the same numbers. */

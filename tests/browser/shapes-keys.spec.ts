@@ -1,18 +1,10 @@
 /** The same by the keyboard alone: menus by arrows, corners typed or aimed at with the arrow keys. */
 import { expect, type Page, test } from "@playwright/test";
-import { bar, savedPlan, startPlan } from "./byHand";
+import { bar, menuByKeys, savedPlan, startPlan } from "./byHand";
 
-/** Opens the Draw menu and goes down to an entry. */
+/** Takes something to be drawn of the Draw menu. */
 async function drawByKeys(page: Page, what: string): Promise<void> {
-  await page.getByRole("button", { name: "Draw", exact: true }).focus();
-  await page.keyboard.press("Enter");
-  const item = page.getByRole("menuitem", { name: what, exact: true });
-  await expect(item).toBeVisible();
-  for (let presses = 0; presses < 20; presses += 1) {
-    await page.keyboard.press("ArrowDown");
-    if (await item.evaluate((element) => element === document.activeElement)) break;
-  }
-  await page.keyboard.press("Enter");
+  await menuByKeys(page, what);
   await expect(bar(page)).toBeFocused();
 }
 

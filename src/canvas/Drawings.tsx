@@ -14,6 +14,7 @@ import { drawingHost } from "./draw/host";
 import { useDraftCamera } from "./draw/useDraftCamera";
 import { useDraftKeys } from "./draw/useDraftKeys";
 import { ElevationView } from "./elevation/ElevationView";
+import { ReadingWords } from "./elevation/ReadingWords";
 import { oncePerFrame } from "./frames";
 import { elevationHand, planHand } from "./hand/hands";
 import type { Drawn, HandOptions } from "./hand/hosts";
@@ -132,6 +133,7 @@ export function Drawings() {
           >
             <ElevationView key={pixelRatio} map={drawn.elevation} diagrams={sheet.diagrams} look={look} />
           </div>
+          <ReadingWords />
           {typed === null ? null : <TypedDimension {...typed} close={() => setTyped(null)} />}
         </>
       )}

@@ -7,6 +7,7 @@ import type { ElevationMap } from "../camera";
 import type { Look } from "../look";
 import { crisp, fill, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
 import { forceWords, lengthWords, momentWords } from "../words";
+import { readingAt } from "./readings";
 
 /** One diagram. */
 interface Kind {
@@ -162,9 +163,10 @@ export const Reading = memo(function Reading({
       const tx = x + (right ? -8 : 8);
       write(paper, lengthWords(at, look.display), [tx, top - 8], { ...place, colour: accent });
       if (level === null) return;
+      const reading = readingAt(level, at);
       kinds.forEach((kind, index) => {
         const lane = lanes(top, height)[index]!;
-        const value = readAt(kind, level, at);
+        const value = reading?.[kind.colour] ?? null;
         if (value === null) return;
         const { zero, unit } = scaleOf(kind, level, lane);
         const y = zero - value * unit;
@@ -181,15 +183,3 @@ export const Reading = memo(function Reading({
   );
   return <Sketch draw={draw} />;
 });
-
-/** The value of a diagram at s; at a jump the side to the right. null off every part. */
-function readAt(kind: Kind, level: StepLevel, s: number): number | null {
-  const part = level.parts.find(({ from, to }) => s >= from && s <= to);
-  const values = part?.curves == null ? null : kind.values(part.curves);
-  if (part?.curves == null || values === null) return null;
-  const stations = part.curves.s;
-  const after = stations.findIndex((station) => station > s);
-  if (after <= 0) return values[after < 0 ? values.length - 1 : 0]!;
-  const [a, b] = [stations[after - 1]!, stations[after]!];
-  return values[after - 1]! + ((values[after]! - values[after - 1]!) * (s - a)) / (b - a);
-}

@@ -1,7 +1,7 @@
 /** Joints of the chosen piece, to be opened and welded by a touch: filled where one carries nothing in the step. */
 
 import { memo, useMemo } from "react";
-import type { Plan, Point } from "../../plan";
+import type { Plan, Point, Step } from "../../plan";
 import { type EditorState, jointSpots, shown, stepInView, useEditor } from "../../store";
 import { lineWeight } from "../../ui";
 import type { ElevationMap, PlanMap } from "../camera";
@@ -18,12 +18,15 @@ export interface SpotOnSheet {
 /** How far beyond the edge of the piece the spots stand, px. */
 const off = 14;
 
-/** Over the left edge of the piece on the plan view. */
+/** On the plan view while the piece is chosen. */
 export function spotsInPlan(state: EditorState, map: PlanMap): readonly SpotOnSheet[] {
-  if (state.selection.kind !== "piece") return [];
-  const plan = shown(state);
+  return state.selection.kind === "piece" ? spotsOf(shown(state), stepInView(state), map) : [];
+}
+
+/** Over the left edge of the piece on the plan view. */
+export function spotsOf(plan: Plan, step: Step, map: PlanMap): readonly SpotOnSheet[] {
   const left = Math.max(...plan.piece.outline.map(([, t]) => t));
-  return jointSpots(plan, stepInView(state)).map((spot) => {
+  return jointSpots(plan, step).map((spot) => {
     const [x, y] = map.piece([spot.s, left]);
     return { ...spot, at: [x, y - off] };
   });

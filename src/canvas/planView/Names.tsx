@@ -29,6 +29,7 @@ import {
 } from "../../store";
 import { lineWeight, typeSize } from "../../ui";
 import type { PlanMap } from "../camera";
+import { spotsOf } from "../growing/JointSpots";
 import { loadNames } from "../growing/StepSigns";
 import { type Box, placeLabels } from "../labels";
 import { inkOf, type Look } from "../look";
@@ -71,8 +72,14 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
       ...bayNames(plan, map, look),
       ...(pieceChosen ? [] : endNames(plan, map, look)),
     ];
+    const joints = (pieceChosen ? spotsOf(plan, step, map) : []).map(({ at: [x, y] }) =>
+      boxOf([
+        [x - 8, y - 8],
+        [x + 8, y + 8],
+      ]),
+    );
     const within = { left: 4, top: 4, right: map.size.width - 4, bottom: lowerEdge(map, overlays) };
-    const middles = placeLabels(names, tops(plan, layout, map), within);
+    const middles = placeLabels(names, [...tops(plan, layout, map), ...joints], within);
     return (paper: Paper) => {
       names.forEach((name, index) => {
         const at = middles[index];

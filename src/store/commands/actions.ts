@@ -218,7 +218,10 @@ function zoom(editor: Editor, factor: number): void {
 function letGo(editor: Editor): void {
   if (editor.gesture.running()) editor.gesture.cancel();
   else if (editor.state().notice !== null) editor.say(null);
-  else editor.select(noSelection);
+  else {
+    editor.select(noSelection);
+    editor.look({ reading: null, spot: null });
+  }
 }
 
 export const actions: readonly Action[] = [

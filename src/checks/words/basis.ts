@@ -12,12 +12,18 @@ export interface BasisTold {
 export function basisOf(basis: Basis, plan: Pick<Plan, "criteria">): BasisTold {
   switch (basis.kind) {
     case "criterion":
-      return told(`${basis.key}: ${criteriaTable[basis.key].basis}`, plan, basis.key, basis.material);
+      return told(`${wordOf(basis.key)}: ${criteriaTable[basis.key].basis}`, plan, basis.key, basis.material);
     case "text":
       return basis.changedBy === undefined
         ? { basis: basis.text, changed: false }
         : told(basis.text, plan, basis.changedBy);
   }
+}
+
+/** A criterion in the trade's word, as it stands inside a sentence. */
+function wordOf(key: CriterionKey): string {
+  const { label } = criteriaTable[key];
+  return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 function told(text: string, plan: Pick<Plan, "criteria">, key: CriterionKey, material?: TopMaterial): BasisTold {
@@ -28,5 +34,5 @@ function told(text: string, plan: Pick<Plan, "criteria">, key: CriterionKey, mat
       ? (standard as Readonly<Record<TopMaterial, number>>)[material]
       : standard;
   const from = typeof was === "number" ? ` from ${was}` : "";
-  return { basis: `${text} (${key} changed in this plan${from})`, changed: true };
+  return { basis: `${text} (${wordOf(key)} changed in this plan${from})`, changed: true };
 }

@@ -1,0 +1,180 @@
+/** Three ways to work the page, each by itself: the mouse, a finger, and the keyboard alone. */
+
+import { type CDPSession, expect, type Locator, type Page } from "@playwright/test";
+import { drag, onPlan, placeOf } from "./page";
+
+/** A place in metres: of the piece, (s, t). */
+export type Place = readonly [number, number];
+
+export interface Hand {
+  readonly page: Page;
+  readonly name: HandName;
+  /** A button, a tab, an item of a menu, a choice, a box to tick, a heading that folds out. */
+  press(target: Locator): Promise<void>;
+  /** Puts a text into a field in place of what it holds, and is done with it. */
+  type(field: Locator, text: string): Promise<void>;
+  /** One word of a list. */
+  choose(list: Locator, word: string): Promise<void>;
+  /** One of the words in a row of which one is chosen. */
+  pick(row: Locator, word: string): Promise<void>;
+  /** Takes a stand along the drawing, to about so far from the datum end, m: a hand is not exact. */
+  moveStand(stand: string, s: number): Promise<void>;
+  /** With a tool in hand that draws rectangles: one corner and the one opposite, in the piece's frame. */
+  drawRectangle(from: Place, to: Place): Promise<void>;
+}
+
+export type HandName = "mouse" | "touch" | "keyboard";
+
+/** What the browser is told about the machine, by hand: touch is a tablet, the others stand on a desk. */
+export const machines = {
+  mouse: {},
+  touch: { viewport: { width: 1180, height: 820 }, hasTouch: true, isMobile: true },
+  keyboard: {},
+} as const;
+
+export const handNames = ["mouse", "touch", "keyboard"] as const satisfies readonly HandName[];
+
+export function handOf(name: HandName, page: Page): Hand {
+  switch (name) {
+    case "mouse":
+      return mouse(page);
+    case "touch":
+      return finger(page);
+    case "keyboard":
+      return keyboard(page);
+  }
+}
+
+/** Where a stand is gripped: on its top, beside the middle line, where no handle and no weight lies. */
+const gripAcross = 0.3;
+
+function mouse(page: Page): Hand {
+  return {
+    page,
+    name: "mouse",
+    press: (target) => target.click(),
+    type: async (field, text) => {
+      await field.click();
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type(text);
+      await page.keyboard.press("Enter");
+    },
+    choose: async (list, word) => {
+      await list.selectOption({ label: word });
+    },
+    pick: (row, word) => row.locator("label").filter({ hasText: word }).click(),
+    moveStand: async (stand, s) => {
+      const from = await placeOf(page, stand);
+      await drag(page, await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
+    },
+    drawRectangle: async (from, to) => drag(page, await onPlan(page, ...from), await onPlan(page, ...to)),
+  };
+}
+
+function finger(page: Page): Hand {
+  let session: CDPSession | null = null;
+  const slide = async (from: { x: number; y: number }, to: { x: number; y: number }): Promise<void> => {
+    session ??= await page.context().newCDPSession(page);
+    const send = (type: "touchStart" | "touchMove" | "touchEnd", spots: readonly { x: number; y: number }[]) =>
+      session!.send("Input.dispatchTouchEvent", { type, touchPoints: spots.map(({ x, y }) => ({ x, y, id: 0 })) });
+    await send("touchStart", [from]);
+    for (let step = 1; step <= 10; step += 1) {
+      const share = step / 10;
+      await send("touchMove", [{ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share }]);
+    }
+    await send("touchEnd", []);
+  };
+  return {
+    page,
+    name: "touch",
+    press: (target) => target.tap(),
+    type: async (field, text) => {
+      await field.tap();
+      await field.fill(text);
+      await field.press("Enter");
+    },
+    choose: async (list, word) => {
+      await list.tap();
+      await list.selectOption({ label: word });
+    },
+    pick: (row, word) => row.locator("label").filter({ hasText: word }).tap(),
+    moveStand: async (stand, s) => {
+      const from = await placeOf(page, stand);
+      await slide(await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
+    },
+    drawRectangle: async (from, to) => slide(await onPlan(page, ...from), await onPlan(page, ...to)),
+  };
+}
+
+/** So many presses of Tab reach anything; what takes more cannot be reached. */
+const mostPresses = 250;
+
+/** Which key leads from what has the focus to an element: arrows within a group, Tab from one to the next. */
+function nextKey(element: Element): string | null {
+  const now = document.activeElement;
+  if (now === null || now === element) return null;
+  const after = (now.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
+  const group = (one: Element) => {
+    if (one instanceof HTMLInputElement && one.type === "radio") return `radio ${one.name}`;
+    const role = one.getAttribute("role");
+    return role === "tab" || role === "menuitem" ? role : null;
+  };
+  const own = group(element);
+  if (own !== null && (group(now) === own || (own === "menuitem" && now.getAttribute("role") === "menu")))
+    return own === "menuitem" ? (after ? "ArrowDown" : "ArrowUp") : after ? "ArrowRight" : "ArrowLeft";
+  return after ? "Tab" : "Shift+Tab";
+}
+
+function keyboard(page: Page): Hand {
+  const reach = async (target: Locator): Promise<void> => {
+    await expect(target).toBeAttached();
+    for (let presses = 0; presses < mostPresses; presses += 1) {
+      const key = await target.evaluate(nextKey);
+      if (key === null) return;
+      await page.keyboard.press(key);
+    }
+    throw new Error(`not reached in ${mostPresses} presses: ${target}`);
+  };
+  return {
+    page,
+    name: "keyboard",
+    press: async (target) => {
+      await reach(target);
+      const ticked = await target.evaluate((element) => element instanceof HTMLInputElement);
+      await page.keyboard.press(ticked ? "Space" : "Enter");
+    },
+    type: async (field, text) => {
+      await reach(field);
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type(text);
+      await page.keyboard.press("Enter");
+    },
+    choose: async (list, word) => {
+      await reach(list);
+      await page.keyboard.type(word);
+      await expect(list.locator("option:checked")).toHaveText(word);
+    },
+    pick: (row, word) => reach(row.getByRole("radio", { name: word, exact: true })),
+    moveStand: async (stand, s) => {
+      const from = await placeOf(page, stand);
+      await reach(page.getByRole("application"));
+      const chosen = page.getByLabel(`Select stand ${stand}`);
+      for (let presses = 0; presses < 8 && !(await chosen.isChecked()); presses += 1) await page.keyboard.press("Tab");
+      const key = s > from ? "ArrowRight" : "ArrowLeft";
+      // An arrow key moves it 10 mm.
+      for (let presses = Math.round(Math.abs(s - from) / 0.01); presses > 0; presses -= 1)
+        await page.keyboard.press(key);
+    },
+    drawRectangle: async (from, to) => {
+      for (const corner of [from, to]) {
+        const bar = page.getByRole("region", { name: "Drawing by hand" });
+        const [along, across] = [bar.getByLabel("along"), bar.getByLabel("across")];
+        await reach(along);
+        await page.keyboard.type(`${corner[0]} m`);
+        await reach(across);
+        await page.keyboard.type(`${corner[1]} m`);
+        await page.keyboard.press("Enter");
+      }
+    },
+  };
+}

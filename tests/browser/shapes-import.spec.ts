@@ -124,7 +124,10 @@ test("the bay from a drawing, layer by layer, by the keyboard alone", async ({ p
   await expect(dialog(page).getByLabel("COLUMNS")).toHaveValue("obstacles");
   await expect(dialog(page).getByLabel("TRENCH")).toHaveValue("noFoot");
   await expect(dialog(page).getByText("An outline of 4 corners, 2 obstacles, 1 no-foot zone.")).toBeVisible();
-  await dialog(page).getByLabel(/^Drawn as 20/).focus();
+  await dialog(page)
+    .getByLabel(/^Drawn as 20/)
+    .focus();
+  await page.keyboard.press("Control+a");
   await page.keyboard.type("20 m");
   await page.keyboard.press("Enter");
   await dialog(page).getByRole("button", { name: "Take it over" }).focus();

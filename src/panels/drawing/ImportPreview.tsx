@@ -58,7 +58,12 @@ export function ImportPreview({ state }: { readonly state: ImportState }) {
     >
       <g transform={`matrix(${turned[0][0]} ${-turned[0][1]} ${turned[1][0]} ${-turned[1][1]} 0 0)`}>
         {shownLayers.map((layer) => (
-          <path key={layer.name} className={styles.importLayer} d={layer.picture} />
+          <path
+            key={layer.name}
+            className={styles.importLayer}
+            data-role={state.roles.get(layer.name)}
+            d={layer.picture}
+          />
         ))}
       </g>
       {others.map((loop, index) => (

@@ -25,7 +25,7 @@ const finding = (code: FindingCode, change: (draft: Draft) => void) =>
 describe("the basis of a limit", () => {
   it("is that of the criterion, and a changed one is marked", () => {
     const standard = finding("slides", nothing);
-    expect([standard.basis, standard.changed]).toEqual(["slideReserve: temporary-works custom", false]);
+    expect([standard.basis, standard.changed]).toEqual(["reserve against sliding: temporary-works custom", false]);
     const changed = finding("slides", (draft) => {
       draft.criteria = { ...draft.criteria, slideReserve: 3 };
     });

@@ -23,6 +23,7 @@ import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
 import { type TouchedDimension, TypedDimension } from "./TypedDimension";
+import { WalkwaysInWords } from "./walkways/WalkwaysInWords";
 
 export function Drawings() {
   const holder = useRef<HTMLDivElement>(null);
@@ -134,6 +135,7 @@ export function Drawings() {
             <ElevationView key={pixelRatio} map={drawn.elevation} diagrams={sheet.diagrams} look={look} />
           </div>
           <ReadingWords />
+          <WalkwaysInWords />
           {typed === null ? null : <TypedDimension {...typed} close={() => setTyped(null)} />}
         </>
       )}

@@ -1,31 +1,34 @@
 /**
- * One piece of work a frame: the first task runs at once (the browser hands out pointer moves just before it draws),
- * further ones wait for the next frame, the newest wins.
+ * One piece of work a frame, the newest of those handed in; the drawing shows it in the frame after.
  *
- * A task that runs within a frame changes the drawing only for the next one. So it must run after what the last task
- * changed has been drawn, else that would never be seen and only every other frame would show something new: it asks for
- * its next frame when the drawing has asked for its own, in a task of its own behind the changes.
+ * What a task changes is drawn by a request of the drawing's own, made when the views have followed the change. The next
+ * task must come behind that drawing: ahead of it, it would be drawn in place of the last, and only every other frame
+ * would show something new. So a frame is asked for when the views have followed.
  */
 export function oncePerFrame(): (task: () => void) => void {
   let waiting: (() => void) | null = null;
-  let drawn = true;
-  const next = (): void => {
+  let asked = false;
+  const run = (): void => {
     const task = waiting;
     waiting = null;
     if (task === null) {
-      drawn = true;
+      asked = false;
       return;
     }
-    setTimeout(() => requestAnimationFrame(next));
     task();
+    void behindTheViews().then(() => requestAnimationFrame(run));
   };
   return (task) => {
-    if (!drawn) {
-      waiting = task;
-      return;
-    }
-    drawn = false;
-    requestAnimationFrame(next);
-    task();
+    waiting = task;
+    if (asked) return;
+    asked = true;
+    requestAnimationFrame(run);
   };
+}
+
+/** Views follow a change of state in microtasks, the drawing those of the page: so many turns are more than enough. */
+const turns = 8;
+
+async function behindTheViews(): Promise<void> {
+  for (let turn = 0; turn < turns; turn += 1) await undefined;
 }

@@ -8,7 +8,7 @@ import type { ElevationMap, PlanMap } from "../camera";
 import { datumAt } from "../elevation/PieceInElevation";
 import type { Profile } from "../elevation/profile";
 import type { Look } from "../look";
-import { type Name, named } from "../planView/named";
+import { besideRing, type Name, named } from "../planView/named";
 import { arrowHead, fill, line, type Paper, rowsFor, Sketch, stroke, widthOf, write } from "../sketch";
 import { forceWords } from "../words";
 
@@ -197,10 +197,7 @@ export function loadNames(
 ): readonly Name[] {
   return step.loads.map((load) => {
     const from = map.piece([load.s, load.t]);
-    const places = [0, 1, 2, 3].flatMap((row): Point[] => [
-      [from[0], box.bottom + 12 + row * 15],
-      [from[0], box.top - 12 - row * 15],
-    ]);
+    const places = besideRing(from[0], box, map);
     return named(loadWords(load, look), places, look.colours.drawing.keepClear, { from });
   });
 }

@@ -2,8 +2,10 @@
 
 import type { Point } from "../../plan";
 import { typeSize } from "../../ui";
+import type { PlanMap } from "../camera";
 import type { LabelWish } from "../labels";
 import { widthOf } from "../sketch";
+import { dimensionStrip } from "./Dimensions";
 
 export interface Name extends LabelWish {
   readonly colour: string;
@@ -31,4 +33,17 @@ export function named(
     width: widthOf(text, { size: typeSize.small, strong }),
     height: textHeight,
   };
+}
+
+/** Rows under and over a box, at x: those that lie on the paper, nearest first, px. */
+export function besideRing(
+  x: number,
+  { top, bottom }: { readonly top: number; readonly bottom: number },
+  { size }: Pick<PlanMap, "size">,
+): readonly Point[] {
+  const rows = [0, 1, 2, 3].flatMap((row): Point[] => [
+    [x, bottom + 12 + row * 15],
+    [x, top - 12 - row * 15],
+  ]);
+  return rows.filter(([, y]) => y > 8 && y < size.height - dimensionStrip - 8);
 }

@@ -7,7 +7,7 @@ import type { StepLevel } from "../../statics";
 import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
 import type { Look } from "../look";
-import { type Name, named } from "../planView/named";
+import { besideRing, type Name, named } from "../planView/named";
 import { boxOf, continueTrace, fill, hatch, line, type Paper, Sketch, stroke, trace } from "../sketch";
 import { forceWords } from "../words";
 
@@ -102,10 +102,7 @@ export function standingNames(
       );
       return inside.map((s) => {
         const [x] = map.piece([s, 0]);
-        const places: Point[] = [0, 1, 2].flatMap((row): Point[] => [
-          [x, box.bottom + 12 + row * 15],
-          [x, box.top - 12 - row * 15],
-        ]);
+        const places = besideRing(x, box, map);
         return named(forceWords(contour.force, look.display), places, look.colours.ink, { from: map.piece([s, 0]) });
       });
     });

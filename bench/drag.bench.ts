@@ -89,26 +89,34 @@ async function measure(browser: Browser, address: string, setting: Setting): Pro
       clickCount: 1,
     });
 
-  await mouse("mousePressed", x(7.6));
-  await browser.startTracing(page, { categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"] });
-  await page.evaluate("numbers.begin()");
-  const start = performance.now();
-  await new Promise<void>((resolve) => {
-    const timer = setInterval(() => {
-      const time = (performance.now() - start) / 1000;
-      if (time > seconds) {
+  /** To and fro over 2 m, so that each move gives another reaction; seconds that it took. */
+  const dragAlong = async (): Promise<number> => {
+    await mouse("mousePressed", x(7.6));
+    const start = performance.now();
+    const time = (): number => (performance.now() - start) / 1000;
+    await new Promise<void>((resolve) => {
+      const timer = setInterval(() => {
+        if (time() <= seconds) {
+          void mouse("mouseMoved", x(8.6 + 0.9 * Math.sin(time() * 2)));
+          return;
+        }
         clearInterval(timer);
         resolve();
-        return;
-      }
-      // To and fro over 2 m, so that each move gives another reaction.
-      void mouse("mouseMoved", x(8.6 + 0.9 * Math.sin(time * 2)));
-    }, 8);
-  });
+      }, 8);
+    });
+    return time();
+  };
+  await page.evaluate("numbers.begin()");
+  const elapsed = await dragAlong();
   const { changed, frames } = (await page.evaluate("numbers.end()")) as { changed: number; frames: number };
-  const elapsed = (performance.now() - start) / 1000;
+  await page.keyboard.press("Escape");
+  await mouse("mouseReleased", x(7.6));
+  await page.waitForTimeout(1000);
+
+  // Once more with a trace, which costs frames itself.
+  await browser.startTracing(page, { categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"] });
+  await dragAlong();
   const trace = JSON.parse((await browser.stopTracing()).toString()) as { readonly traceEvents: readonly TraceEvent[] };
-  await mouse("mouseReleased", x(8));
   await page.close();
   const script = scriptByFrame(trace.traceEvents);
   return {

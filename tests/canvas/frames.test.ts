@@ -2,92 +2,86 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { oncePerFrame } from "../../src/canvas/frames";
 
 let frames: (() => void)[] = [];
-let commits: (() => void)[] = [];
-/** What is done as soon as a task has ended, as views follow a change of state. */
-const settle = () => {
-  for (const commit of commits.splice(0)) commit();
-};
-/** A frame: what has been asked for up to now runs in order; timeouts run after it. */
-const frame = () => {
+/** A frame: what has been asked for up to now runs in order, each with what it does behind itself. */
+const frame = async () => {
   for (const task of frames.splice(0)) {
     task();
-    settle();
+    for (let turn = 0; turn < 20; turn += 1) await undefined;
   }
-  vi.runAllTimers();
 };
 
 beforeEach(() => {
   frames = [];
-  commits = [];
-  vi.useFakeTimers();
   vi.stubGlobal("requestAnimationFrame", (task: () => void) => frames.push(task));
 });
-afterEach(() => {
-  vi.unstubAllGlobals();
-  vi.useRealTimers();
-});
+afterEach(() => vi.unstubAllGlobals());
 
-test("the first task of a frame runs at once, of the others only the newest, in the next frame", () => {
+test("of what is handed in before a frame only the newest runs, in that frame", async () => {
   const ran: number[] = [];
   const run = oncePerFrame();
   for (const task of [1, 2, 3, 4]) run(() => ran.push(task));
-  expect(ran).toEqual([1]);
-  frame();
-  expect(ran).toEqual([1, 4]);
+  expect(ran).toEqual([]);
+  await frame();
+  expect(ran).toEqual([4]);
   for (const task of [5, 6]) run(() => ran.push(task));
-  expect(ran).toEqual([1, 4]);
-  frame();
-  expect(ran).toEqual([1, 4, 6]);
-  frame();
-  frame();
+  await frame();
+  expect(ran).toEqual([4, 6]);
+  await frame();
+  await frame();
   run(() => ran.push(7));
-  expect(ran).toEqual([1, 4, 6, 7]);
+  await frame();
+  expect(ran).toEqual([4, 6, 7]);
 });
 
-test("never more than one a frame, never the last one lost", () => {
+test("nothing is asked for when there is nothing to do", async () => {
   const run = oncePerFrame();
-  let last = 0;
-  for (let round = 0; round < 50; round += 1) {
-    let thisFrame = 0;
-    for (let task = 0; task < 3; task += 1) {
-      const number = round * 3 + task;
-      run(() => {
-        thisFrame += 1;
-        last = number;
-      });
-    }
-    expect(thisFrame).toBeLessThanOrEqual(1);
-    frame();
-  }
-  frame();
-  frame();
-  expect(last).toBe(149);
+  run(() => {});
+  await frame();
+  await frame();
+  expect(frames).toEqual([]);
 });
 
-test("every frame draws something new, with a drawing that asks for its frame when it has been changed", () => {
-  const run = oncePerFrame();
+/** A drawing: one request however many changes, made when the views have followed the change. */
+function drawing() {
   let value = 0;
   let asked = false;
   const shown: number[] = [];
-  /** As the drawing does it: one request however many changes, made when the views have followed. */
-  const change = (to: number) => {
-    value = to;
-    commits.push(() => {
-      if (asked) return;
-      asked = true;
-      requestAnimationFrame(() => {
-        asked = false;
-        shown.push(value);
+  return {
+    shown,
+    change: (to: number) => {
+      value = to;
+      queueMicrotask(() => {
+        if (asked) return;
+        asked = true;
+        requestAnimationFrame(() => {
+          asked = false;
+          shown.push(value);
+        });
       });
-    });
+    },
   };
-  for (let round = 0; round < 40; round += 1) {
-    for (let task = 0; task < 2; task += 1) {
-      const to = round * 2 + task;
+}
+
+test.each([
+  ["one move a frame", [1]],
+  ["two moves a frame", [2]],
+  ["moves that come unevenly", [2, 1, 0, 1, 1, 2, 0, 0, 3, 1]],
+])("%s: every frame with a move shows something new, in the frame after", async (_, moves) => {
+  const run = oncePerFrame();
+  const { change, shown } = drawing();
+  let number = 0;
+  let framesWithMoves = 0;
+  for (let round = 0; round < 60; round += 1) {
+    const count = moves[round % moves.length]!;
+    if (count > 0) framesWithMoves += 1;
+    for (let move = 0; move < count; move += 1) {
+      number += 1;
+      const to = number;
       run(() => change(to));
-      settle();
     }
-    frame();
+    await frame();
   }
-  expect(new Set(shown).size).toBeGreaterThanOrEqual(37);
+  await frame();
+  expect(new Set(shown).size).toBe(framesWithMoves);
+  expect(shown.at(-1)).toBe(number);
 });

@@ -115,7 +115,7 @@ function ImportSteps({
   return (
     <div className={styles.importColumns}>
       <div className={styles.importPreviewPlace}>
-        <ImportPreview state={state} />
+        <ImportPreview state={state} ends={shown(theEditor().state()).piece.ends} />
       </div>
       <div className={styles.importSteps}>
         <LayerList state={state} />

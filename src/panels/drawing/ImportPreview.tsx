@@ -11,7 +11,13 @@ const path = (points: readonly Point[]): string => `M${points.map(([x, y]) => `$
 /** A mark is this share of the picture's size. */
 const markSize = 1 / 70;
 
-export function ImportPreview({ state }: { readonly state: ImportState }) {
+export interface ImportPreviewProps {
+  readonly state: ImportState;
+  /** What the two ends of the piece are called. */
+  readonly ends: { readonly datum: string; readonly far: string };
+}
+
+export function ImportPreview({ state, ends }: ImportPreviewProps) {
   const { drawing, joined, laying, measuring, measurePoints, change } = state;
   const picture = useRef<SVGSVGElement>(null);
   // Before the units are known the drawing is shown in its own.
@@ -66,11 +72,14 @@ export function ImportPreview({ state }: { readonly state: ImportState }) {
           />
         ))}
       </g>
+      {outer !== undefined && (
+        <path className={styles.importOutline} d={path(outer.map((point) => laidPoint(point, lay)))} />
+      )}
       {others.map((loop, index) => (
         <path key={index} className={styles.importHole} d={path(loop.map((point) => laidPoint(point, lay)))} />
       ))}
-      {outer !== undefined && (
-        <path className={styles.importOutline} d={path(outer.map((point) => laidPoint(point, lay)))} />
+      {outer !== undefined && state.target === "piece" && (
+        <Ends outer={outer.map((point) => laidPoint(point, lay))} ends={ends} size={size} />
       )}
       {(joined?.gaps ?? []).slice(0, 200).map(({ at }, index) => {
         const [x, y] = laidPoint(at, lay);
@@ -81,5 +90,30 @@ export function ImportPreview({ state }: { readonly state: ImportState }) {
         return <circle key={index} className={styles.importMeasure} cx={x} cy={-y} r={mark * 0.8} />;
       })}
     </svg>
+  );
+}
+
+/** The names of the ends, inside the outline at its two ends. */
+function Ends({
+  outer,
+  ends,
+  size,
+}: {
+  readonly outer: readonly Point[];
+  readonly ends: ImportPreviewProps["ends"];
+  readonly size: number;
+}) {
+  const { least, most } = boundingBox(outer);
+  const middle = -(least[1] + most[1]) / 2;
+  const gap = size * 0.02;
+  return (
+    <g className={styles.importEnds} fontSize={size / 26}>
+      <text x={least[0] + gap} y={middle} dominantBaseline="middle">
+        {ends.datum}
+      </text>
+      <text x={most[0] - gap} y={middle} dominantBaseline="middle" textAnchor="end">
+        {ends.far}
+      </text>
+    </g>
   );
 }

@@ -4,6 +4,7 @@
  */
 
 import { type Display, formatQuantity, type Placement, pieceLength, type StandId, stepOf } from "../../plan";
+import { drawActions } from "../drawing/actions";
 import type { Editor } from "../editor";
 import { canRedo, canUndo } from "../history";
 import { layoutInView, selectedStands, shown } from "../selectors";
@@ -17,7 +18,7 @@ export interface Action {
   readonly keys: readonly string[];
   /** Where the keys answer: everywhere on the page, or with the drawings in focus. */
   readonly where: "page" | "drawings";
-  readonly group: "history" | "stands" | "piece" | "view" | "steps";
+  readonly group: "history" | "stands" | "piece" | "view" | "steps" | "draw";
   readonly enabled: (state: EditorState) => boolean;
   readonly run: (editor: Editor) => void;
 }
@@ -411,6 +412,7 @@ export const actions: readonly Action[] = [
     enabled: severalSteps,
     run: (editor) => goToStep(editor, -1),
   },
+  ...drawActions,
 ];
 
 /** The action that a key means; null where it means none, or one that is not to be had now. */

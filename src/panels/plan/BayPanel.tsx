@@ -3,8 +3,18 @@
 import { ActionIcon, Button } from "@mantine/core";
 import type { Bay, BayDocument, Plan, Polygon, Slab, Walkway, WalkwayDocument } from "../../plan";
 import { criteriaOf, pieceLength } from "../../plan";
-import { type Changes, changed } from "../../store";
-import { ChoiceField, Disclosure, Icon, QuantityField, Section, TextField, useFormat } from "../../ui";
+import { type Changes, changed, layoutInView } from "../../store";
+import {
+  ChoiceField,
+  Disclosure,
+  Entry,
+  Icon,
+  QuantityField,
+  Section,
+  TextField,
+  TitleBlock,
+  useFormat,
+} from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import { ChangeButton, DrawButton } from "../drawing/DrawMenu";
 import styles from "../panels.module.css";
@@ -167,6 +177,7 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
         return (
           <Disclosure key={index} summary={walkway.name}>
             <ChangeButton kind="walkway" index={index} />
+            <ClearWidth index={index} />
             <div className={styles.fields}>
               <TextField label="Name" value={walkway.name} commit={(name) => replace({ name })} />
               <ChoiceField
@@ -217,6 +228,26 @@ function Walkways({ plan, bay, written, change }: WalkwaysProps) {
         );
       })}
     </Section>
+  );
+}
+
+/** How wide the way is in the layout in view, and how wide it were without the legs that people trip over. */
+function ClearWidth({ index }: { readonly index: number }) {
+  const format = useFormat();
+  const floor = useCalm(
+    (state) => state.answers.report.layouts.find(({ layout }) => layout === layoutInView(state).id)?.floor ?? null,
+  );
+  const pending = floor?.status === "pending";
+  const known = floor?.status === "known" ? floor.value : pending ? floor.last : null;
+  const way = known?.walkways[index];
+  if (way === undefined) return null;
+  return (
+    <div data-pending={pending} className={styles.mayBePending}>
+      <TitleBlock>
+        <Entry name="Clear width">{format(way.clearWidth, "length")}</Entry>
+        <Entry name="Without the legs">{format(way.withoutLegs, "length")}</Entry>
+      </TitleBlock>
+    </div>
   );
 }
 

@@ -146,7 +146,10 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
     else host.zoom(Math.exp(-event.deltaY * unit * wheelRate * (event.ctrlKey ? 6 : 1)), pixel(event));
   }
 
-  const onLeave = (): void => host.hover(null);
+  // A finger that is lifted leaves too; what it has read stays to be read.
+  const onLeave = (event: PointerEvent): void => {
+    if (event.pointerType !== "touch") host.hover(null);
+  };
   element.addEventListener("pointerdown", onDown);
   element.addEventListener("pointermove", onMove);
   element.addEventListener("pointerup", onUp);

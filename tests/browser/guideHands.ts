@@ -19,7 +19,10 @@ export interface Hand {
   pick(row: Locator, word: string): Promise<void>;
   /** Takes a stand along the drawing, to about so far from the datum end, m: a hand is not exact. */
   moveStand(stand: string, s: number): Promise<void>;
-  /** With a tool in hand that draws rectangles: one corner and the one opposite, in the piece's frame. */
+  /**
+   * With a tool in hand that draws rectangles: one corner and the one opposite, m. While the piece lies at the bay's
+   * zero, not turned, places of the piece and of the bay are the same.
+   */
   drawRectangle(from: Place, to: Place): Promise<void>;
 }
 
@@ -168,11 +171,10 @@ function keyboard(page: Page): Hand {
     drawRectangle: async (from, to) => {
       for (const corner of [from, to]) {
         const bar = page.getByRole("region", { name: "Drawing by hand" });
-        const [along, across] = [bar.getByLabel("along"), bar.getByLabel("across")];
-        await reach(along);
-        await page.keyboard.type(`${corner[0]} m`);
-        await reach(across);
-        await page.keyboard.type(`${corner[1]} m`);
+        for (const axis of [0, 1] as const) {
+          await reach(bar.getByRole("textbox").nth(axis));
+          await page.keyboard.type(`${corner[axis]} m`);
+        }
         await page.keyboard.press("Enter");
       }
     },

@@ -112,8 +112,11 @@ function finger(page: Page): Hand {
 /** So many presses of Tab reach anything; what takes more cannot be reached. */
 const mostPresses = 250;
 
-/** Which key leads from what has the focus to an element: arrows within a group, Tab from one to the next. */
-function nextKey(element: Element): string | null {
+/**
+ * Which key leads from what has the focus to an element: arrows within a group, Tab from one to the next; and about how
+ * many presses of it.
+ */
+function wayTo(element: Element): { readonly key: string; readonly presses: number } | null {
   const now = document.activeElement;
   if (now === null || now === element) return null;
   const after = (now.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
@@ -123,18 +126,31 @@ function nextKey(element: Element): string | null {
     return role === "tab" || role === "menuitem" ? role : null;
   };
   const own = group(element);
-  if (own !== null && (group(now) === own || (own === "menuitem" && now.getAttribute("role") === "menu")))
-    return own === "menuitem" ? (after ? "ArrowDown" : "ArrowUp") : after ? "ArrowRight" : "ArrowLeft";
-  return after ? "Tab" : "Shift+Tab";
+  if (own === "menuitem") return { key: after ? "ArrowDown" : "ArrowUp", presses: 1 };
+  if (own !== null && group(now) === own) return { key: after ? "ArrowRight" : "ArrowLeft", presses: 1 };
+  const scope = element.closest("[role='dialog']") ?? document.body;
+  const stops = [
+    ...scope.querySelectorAll<HTMLElement>("a, button, input, select, textarea, summary, [tabindex]"),
+  ].filter(
+    (one) =>
+      one.tabIndex >= 0 &&
+      !one.matches(":disabled, [role='application'], input[type='radio']") &&
+      one.checkVisibility(),
+  );
+  const between = stops.indexOf(element as HTMLElement) - stops.indexOf(now as HTMLElement);
+  return { key: after ? "Tab" : "Shift+Tab", presses: Math.max(1, Math.abs(between)) };
 }
 
 function keyboard(page: Page): Hand {
   const reach = async (target: Locator): Promise<void> => {
     await expect(target).toBeAttached();
-    for (let presses = 0; presses < mostPresses; presses += 1) {
-      const key = await target.evaluate(nextKey);
-      if (key === null) return;
-      await page.keyboard.press(key);
+    let first = true;
+    for (let presses = 0; presses < mostPresses; ) {
+      const way = await target.evaluate(wayTo);
+      if (way === null) return;
+      // The first run may be a few short or over, where stands and groups lie between; then one at a time.
+      for (let run = first ? way.presses : 1; run > 0; run -= 1, presses += 1) await page.keyboard.press(way.key);
+      first = false;
     }
     throw new Error(`not reached in ${mostPresses} presses: ${target}`);
   };

@@ -1,10 +1,21 @@
 /** Pictures for the guide, taken by its tests where TAKE_PICTURES=1 is set; else nothing is written. */
 
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Page } from "@playwright/test";
 import type { Hand } from "./guideHands";
+import { smallPng } from "./guidePng";
+
+const folder = join(import.meta.dirname, "../../docs/pictures");
 
 /** Takes a picture of the page as it stands, once for all hands: with the mouse. */
 export async function picture(hand: Hand, name: string): Promise<void> {
-  if (process.env.TAKE_PICTURES !== "1" || hand.name !== "mouse") return;
-  await hand.page.waitForTimeout(1500);
-  await hand.page.screenshot({ path: `${process.env.SHOTS ?? "docs/pictures"}/${name}.png` });
+  if (hand.name === "mouse") await takePicture(hand.page, name);
+}
+
+export async function takePicture(page: Page, name: string): Promise<void> {
+  if (process.env.TAKE_PICTURES !== "1") return;
+  // What is still being computed is dimmed: the picture waits for the slow answers.
+  await page.waitForTimeout(2000);
+  await writeFile(join(folder, `${name}.png`), smallPng(await page.screenshot()));
 }

@@ -2,7 +2,7 @@
 
 import { expect, type Locator, type Page } from "@playwright/test";
 import type { Hand } from "./guideHands";
-import { openPage, showStands } from "./page";
+import { openPage } from "./page";
 
 export const side = (page: Page): Locator => page.getByRole("complementary", { name: "Findings and lists" });
 
@@ -76,10 +76,11 @@ export async function expectVerdict(page: Page, verdict: RegExp): Promise<void> 
   await expect(side(page).getByTestId("verdict")).toHaveText(verdict, { timeout: 30_000 });
 }
 
-/** What a stand carries as planned, in the words of the table. */
-export async function expectCarries(page: Page, stand: string, words: string): Promise<void> {
-  await showStands(page);
-  await expect(page.getByTestId(`level-${stand}`)).toHaveText(words);
+/** What a stand carries as planned, in the words of the table, which is opened for it. */
+export async function expectCarries(hand: Hand, stand: string, words: string): Promise<void> {
+  const tab = hand.page.getByRole("tab", { name: "Stands", exact: true });
+  if ((await tab.getAttribute("aria-selected")) !== "true") await hand.press(tab);
+  await expect(hand.page.getByTestId(`level-${stand}`)).toHaveText(words);
 }
 
 /** A force as the page writes it, kN: two decimals, from 100 kN up one. */

@@ -1,6 +1,6 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
-import { chunkAddress } from "./scripts/chunkAddress";
+import { chunkAddress } from "./scripts/chunkAddress.ts";
 
 export default defineConfig({
   base: "./",

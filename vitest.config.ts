@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { chunkAddress } from "./scripts/chunkAddress";
+import { chunkAddress } from "./scripts/chunkAddress.ts";
 
 export default defineConfig({
   test: {

@@ -72,7 +72,7 @@ describe("the beam of the first thirty seconds", () => {
     const report = reportOf(complete(demoBeam));
     expect(report.verdict).toBe("fails");
     expect(report.findings[0]).toMatchObject({ code: "stand-over-rating", stand: "H-03", verdict: "fails" });
-    expect(report.findings[0]?.message).toContain("9,422 lb as planned");
+    expect(report.findings[0]?.message).toContain("as planned 9,422 lb");
     expect(report.findings[0]?.message).toContain("shim");
     expect(said(demoBeam)).toEqual([
       "fails rating-centre H-03",

@@ -21,7 +21,7 @@ const persons = [2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
 
 /**
  * The forces of the contours, N, ascending: a person with tools, and of round multiples of that up to two that some
- * places take and others do not.
+ * places take and others do not: a third and two thirds up the list of these.
  *
  * @param taken what some places take, N; Infinity = any force.
  * @param weight of the piece, N: more than that nobody puts on it.

@@ -48,6 +48,21 @@ describe("widest path in random rooms", () => {
     }
   });
 
+  it("half the width to either side across the pinch stands what makes it (500 rooms)", () => {
+    let seen = 0;
+    for (let seed = 0; seed < 500; seed++) {
+      const room = randomRoom(seed);
+      const { width, narrowestAt, across } = widthOf(room);
+      if (narrowestAt === null || across === null) continue;
+      seen++;
+      for (const side of [-1, 1]) {
+        const end = [0, 1].map((axis) => narrowestAt[axis]! + (side * across[axis]! * width) / 2) as [number, number];
+        expect(plainClearance(room.barriers, end), `seed ${seed}`).toBeCloseTo(0, 8);
+      }
+    }
+    expect(seen).toBeGreaterThan(100);
+  });
+
   it("agrees with a flooded raster to the raster's own accuracy (60 rooms)", () => {
     const step = 0.05;
     for (let seed = 0; seed < 60; seed++) {

@@ -131,6 +131,31 @@ describe("the engine's client", () => {
   });
 });
 
+describe("the map of where a person may stand", () => {
+  const map: Question = { part: "standing", of: stepOne };
+
+  test("is asked for only where it is to be seen, and then it waits for no proof", async () => {
+    const hand = handEngine();
+    const { client, ask } = clientOn(hand);
+    ask(beam);
+    expect(hand.asked[0]!.questions).not.toContainEqual(map);
+    client.ask({ document: beam, revision: revisionOf(beam), step: stepOne, hasty: false, standing: true });
+    expect(hand.stops()).toBe(1);
+    await hand.asked[0]!.end();
+    const order = hand.asked[1]!.questions.map(({ part }) => part);
+    expect(order).toContain("standing");
+    expect(order.indexOf("standing")).toBeLessThan(order.indexOf("certificates"));
+  });
+
+  test("the engine answers it", async () => {
+    const replies: Reply[] = [];
+    await createEngine().answer({ kind: "document", revision: 1, document: beam }, [map], (reply) =>
+      replies.push(reply),
+    );
+    expect(replies.map(({ answer: { status } }) => status)).toEqual(["known"]);
+  });
+});
+
 describe("the engine", () => {
   test("gives up when a newer subject has come, and answers that one whole", async () => {
     const engine = createEngine();

@@ -1,7 +1,7 @@
 /** Half-built pieces: stretches that are there in a step, and the cuts between them that carry nothing. */
 
 import { type Plan, type PlanDocument, pieceLength, type Step, type StepId } from "../../plan";
-import { changed } from "../change";
+import { changed, mapped } from "../change";
 
 export type Stretch = readonly [number, number];
 
@@ -75,7 +75,8 @@ export function toggledJoint(document: PlanDocument, step: StepId, s: number): P
   const length = pieceLength(document.piece);
   const at = document.steps.findIndex(({ id }) => id === step);
   const welds = openJointAt(document.steps[at]?.parts ?? null, s) !== null;
-  const steps = document.steps.map((one, index) => {
+  const steps = mapped(document.steps, (one) => {
+    const index = document.steps.indexOf(one);
     const parts = one.parts ?? null;
     if (!welds) return index === at ? withParts(one, cutAt(parts, length, s)) : one;
     const joint = openJointAt(parts, s);

@@ -1,7 +1,7 @@
 /** Fields that commit once, when the person is done. */
 
 import { Checkbox, NativeSelect, Textarea, TextInput } from "@mantine/core";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useRef, useState } from "react";
 import { type DraftOptions, useDraft } from "./draft";
 import styles from "./ui.module.css";
 
@@ -30,6 +30,7 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
   const { label, description, bare = false, disabled, placeholder, id, autoFocus } = props;
   const draft = useDraft(props);
   const [focused, setFocused] = useState(false);
+  const typed = useRef(false);
   const shown = !focused && props.restText !== undefined && draft.value === props.text ? props.restText : draft.value;
   return (
     <TextInput
@@ -49,12 +50,17 @@ export function DraftField<Value>(props: DraftFieldProps<Value>) {
       onFocus={(event) => {
         const input = event.currentTarget;
         setFocused(true);
+        typed.current = false;
         // The text may change with the focus; it is chosen once that is drawn.
         requestAnimationFrame(() => {
-          if (document.activeElement === input) input.select();
+          // Whoever types before the next frame keeps what is typed.
+          if (document.activeElement === input && !typed.current) input.select();
         });
       }}
-      onChange={(event) => draft.onChange(event.currentTarget.value)}
+      onChange={(event) => {
+        typed.current = true;
+        draft.onChange(event.currentTarget.value);
+      }}
       onBlur={() => {
         setFocused(false);
         draft.onBlur();

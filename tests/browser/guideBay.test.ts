@@ -100,7 +100,7 @@ for (const name of handNames)
         centre: "in the middle, both halves are alike",
         count: 2,
         stand: "Horse, 762 mm",
-        plate: { typed: "40 kN", per: "on one stand" },
+        plate: { typed: "60 kN", per: "on one stand" },
         tops: "set by laser",
       });
       await makeBay(hand);

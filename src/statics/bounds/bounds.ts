@@ -22,6 +22,9 @@ const estimatedFactors = [1, 1 / 3, 3];
 /** A bound within this share of the weight of what is attained is certified. */
 const certifiedWithin = 1e-3;
 
+/** Multiply-adds that a step's proofs may take together, and one of them: some ten and two seconds. */
+const workAllowed = { step: 1e10, objective: 2e9 };
+
 /** Branches that a better leg frame share is looked for in. */
 const frameBranches = 300;
 
@@ -187,9 +190,10 @@ function boundsOfGroup(
   const { force } = first.system;
   // The reactions first: what is left of the effort goes to the leg frames.
   const outers: number[] = [];
+  const budget = { left: workAllowed.step };
   for (const frames of [false, true]) {
     first.objectives.forEach(({ kind }, index) => {
-      if ((kind === "frame") === frames) outers[index] = proved(cases, index, effort);
+      if ((kind === "frame") === frames) outers[index] = proved(cases, index, effort, budget);
     });
   }
   return group.stands.map((stand, place): StandBounds => {
@@ -218,7 +222,7 @@ function boundsOfGroup(
 }
 
 /** Proves an objective in every case, which may improve what they attain. @returns the outer bound, scaled. */
-function proved(cases: readonly Case[], index: number, effort: Effort | null): number {
+function proved(cases: readonly Case[], index: number, effort: Effort | null, budget: { left: number }): number {
   const bounds = cases.map(({ system, nominal, objectives, limits, attained }) => {
     const objective = objectives[index]!;
     const outer = limits[index]!.value;
@@ -230,9 +234,10 @@ function proved(cases: readonly Case[], index: number, effort: Effort | null): n
       nominal,
       objective,
       attained[index]!,
-      { toBeat, outer },
+      { toBeat, outer, work: Math.min(workAllowed.objective, budget.left) },
       { ...effort, branches },
     );
+    budget.left -= certificate.work;
     attained[index] = certificate.attained;
     return certificate.bound;
   });

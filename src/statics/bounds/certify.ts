@@ -17,6 +17,8 @@ export interface Certificate {
   readonly attained: Attained;
   /** Branches looked at. */
   readonly branches: number;
+  /** Multiply-adds that it took. */
+  readonly work: number;
 }
 
 export interface Effort {
@@ -48,13 +50,14 @@ interface Branch {
  * @param known the best found in this system so far.
  * @param toBeat the best found in any system: what leads no farther than that, within `provedWithin`, is not followed.
  * @param outer what is known to bound the objective already.
+ * @param work multiply-adds that it may take, at most.
  */
 export function certify(
   system: ContactSystem,
   nominal: Dictionary,
   objective: Objective,
   known: Attained,
-  { toBeat, outer }: { readonly toBeat: number; readonly outer: number },
+  { toBeat, outer, work: allowed }: { readonly toBeat: number; readonly outer: number; readonly work: number },
   effort: Effort,
 ): Certificate {
   let attained = known;
@@ -62,10 +65,11 @@ export function certify(
   let branches = 0;
   const within = objective.kind === "frame" ? provedWithin.frame : provedWithin.reaction;
   const cutOff = () => Math.max(attained.value, toBeat) + within;
-  const asItIs = { bound: Math.max(outer, attained.value), attained, branches };
-  if (outer <= cutOff() || effort.shouldStop()) return asItIs;
+  const asItIs = { bound: Math.max(outer, attained.value), attained, branches, work: 0 };
+  if (outer <= cutOff() || effort.shouldStop() || rootWork(nominal) > allowed) return asItIs;
   const root = rootOf(system, nominal, objective, known);
   if (root === null) return asItIs;
+  let work = root.pivots * root.T.length;
 
   const open = new Heap();
   const close = (bound: number) => {
@@ -73,7 +77,10 @@ export function certify(
   };
   /** Solves a branch's programme; false if nothing in it leads farther. */
   const solve = (dictionary: Dictionary): boolean => {
+    const before = dictionary.pivots;
     const outcome = dualSteps(dictionary, cutOff(), 100 * dictionary.rows);
+    // Choosing a row and a column costs about as much as exchanging them.
+    work += 2 * (dictionary.pivots - before + 1) * dictionary.T.length;
     if (outcome === "below cut-off") close(dictionary.objective);
     // Not brought to its end it is still a bound; the pairs tell where to go on.
     return outcome === "optimal" || outcome === "out of pivots";
@@ -84,8 +91,8 @@ export function certify(
 
   open.push({ bound: root.objective, dictionary: root });
   const held = Math.floor(numbersHeld / root.T.length);
-  while (open.size > 0 && open.size < held && branches < effort.branches && !effort.shouldStop()) {
-    if (open.greatest <= cutOff()) break;
+  while (open.size > 0 && open.size < held && branches < effort.branches && work < allowed) {
+    if (open.greatest <= cutOff() || effort.shouldStop()) break;
     const { dictionary } = open.pop();
     branches++;
     dictionary.refresh();
@@ -111,7 +118,12 @@ export function certify(
     if (solve(other)) open.push({ bound: other.objective, dictionary: other });
   }
   const rest = open.size > 0 ? open.greatest : Number.NEGATIVE_INFINITY;
-  return { bound: Math.max(attained.value, Math.min(outer, Math.max(closed, rest))), attained, branches };
+  return { bound: Math.max(attained.value, Math.min(outer, Math.max(closed, rest))), attained, branches, work };
+}
+
+/** What solving the first programme takes, roughly: an exchange for every row and every column. */
+function rootWork({ rows, columns, T }: Dictionary): number {
+  return (rows + columns) * T.length;
 }
 
 /**

@@ -24,8 +24,11 @@ const shared = 2;
 const leastGain = 1e-9;
 /** A kick that gains less than this is not worth another. */
 const leastKick = 1e-5;
-/** Multiply-adds after which no more than the first climbs of each objective are made: about a second. */
-const workAllowed = 5e8;
+/**
+ * Multiply-adds after which no more climbs are made from each other's vertices and from kicks, and none at all: some tenths
+ * of a second, and a few seconds, which forty stands do not need.
+ */
+const workAllowed = { further: 3e8, any: 1.5e9 };
 
 export function searchExtremes(
   system: ContactSystem,
@@ -118,7 +121,7 @@ class Search {
 
   /** Every objective goes on from the vertices at which it is greatest of all those found for others. */
   climbFromEachOther(): void {
-    for (let round = 0; round < rounds && this.work < workAllowed; round++) {
+    for (let round = 0; round < rounds && this.work < workAllowed.further; round++) {
       const known = this.found.slice();
       const before = this.best.map(({ value }) => value);
       this.objectives.forEach(({ reactions, weights }, index) => {
@@ -144,7 +147,7 @@ class Search {
         const { value, vertex } = this.best[index]!;
         gained = false;
         for (const x of kicksFrom(this.system, vertex.x)) {
-          if (this.work > workAllowed) return;
+          if (this.work > workAllowed.further) return;
           this.climb(index, x);
           gained = this.best[index]!.value > value + leastKick;
           if (gained) break;
@@ -164,10 +167,11 @@ class Search {
   }
 
   private climb(index: number, from: ArrayLike<number>): void {
-    if (this.atLimit(index)) return;
+    if (this.work > workAllowed.any || this.atLimit(index)) return;
     const reached = climbFrom(this.system, this.nominal, this.objectives[index]!, from, this.scratch);
     if (reached === null) return;
-    this.work += reached.pivots * reached.T.length;
+    // Choosing a row and a column costs about as much as exchanging them.
+    this.work += 2 * reached.pivots * reached.T.length;
     const vertex = this.remember(reached);
     if (reached.objective > this.best[index]!.value + leastGain) {
       this.best[index] = { value: reached.objective, vertex };

@@ -170,7 +170,11 @@ function keyboard(page: Page): Hand {
     },
     choose: async (list, word) => {
       await reach(list);
-      await page.keyboard.type(word);
+      const by = await list.evaluate((select, wanted) => {
+        const { options, selectedIndex } = select as HTMLSelectElement;
+        return [...options].findIndex(({ text }) => text === wanted) - selectedIndex;
+      }, word);
+      for (let left = Math.abs(by); left > 0; left -= 1) await page.keyboard.press(by > 0 ? "ArrowDown" : "ArrowUp");
       await expect(list.locator("option:checked")).toHaveText(word);
     },
     pick: (row, word) => reach(row.getByRole("radio", { name: word, exact: true })),

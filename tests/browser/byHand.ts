@@ -3,7 +3,7 @@
 import { readFile } from "node:fs/promises";
 import { expect, type Page } from "@playwright/test";
 import type { PlanDocument } from "../../src/plan";
-import { onPlan, openPage } from "./page";
+import { cameraOf, onPlan, openPage } from "./page";
 
 /** From the empty program: a new plan with every question left at "don't know", in millimetres, called by a name. */
 export async function startPlan(page: Page): Promise<void> {
@@ -27,10 +27,24 @@ export async function savedPlan(page: Page): Promise<PlanDocument> {
   return JSON.parse(text) as PlanDocument;
 }
 
+/** Waits until the sheet lies still: it makes room for whoever begins to draw, and takes it back afterwards. */
+export async function settled(page: Page): Promise<void> {
+  let before = "";
+  await expect
+    .poll(async () => {
+      const now = JSON.stringify([await cameraOf(page), await page.locator("[data-drawing=plan]").boundingBox()]);
+      const same = now === before;
+      before = now;
+      return same;
+    })
+    .toBe(true);
+}
+
 /** Takes something of the Draw menu. */
 export async function draw(page: Page, what: string | RegExp): Promise<void> {
   await page.getByRole("button", { name: "Draw", exact: true }).click();
   await page.getByRole("menuitem", { name: what }).click();
+  if ((await page.getByRole("dialog").count()) === 0) await settled(page);
 }
 
 /** The same by keys: opens the menu, goes down to the entry and takes it. */
@@ -61,6 +75,7 @@ export async function press(page: Page, ...places: readonly (readonly [number, n
 export async function done(page: Page): Promise<void> {
   await bar(page).getByRole("button", { name: "Done" }).click();
   await expect(bar(page)).toHaveCount(0);
+  await settled(page);
 }
 
 /** Types a corner into the bar. */

@@ -118,8 +118,8 @@ test("the bay with what is in it, and the piece put in its place by numbers", as
   await press(page, [-1.5, -2.5], [15.5, -2.5]);
   await bar(page).getByLabel("Name").fill("exit route");
   await bar(page).getByLabel("Name").press("Enter");
-  await bar(page).getByLabel("Clear width needed").fill("900");
-  await bar(page).getByLabel("Clear width needed").press("Enter");
+  await bar(page).getByLabel("Clear width").fill("900");
+  await bar(page).getByLabel("Clear width").press("Enter");
   await draw(page, "Painted lane of exit route");
   await press(page, [-2, -3], [16, -2]);
   await done(page);

@@ -1,6 +1,6 @@
 /** The same by fingers, on a phone: taps place corners, a finger drags them, two fingers only move the paper. */
 import { expect, test } from "@playwright/test";
-import { bar, draw, savedPlan, startPlan } from "./byHand";
+import { bar, draw, savedPlan, settled, startPlan } from "./byHand";
 import { fingers } from "./fingers";
 import { cameraOf, onPlan } from "./page";
 
@@ -42,7 +42,8 @@ test("a bay, a column and a zone by taps; a corner dragged; two fingers place no
       { x: middle.x + 90, y: middle.y },
     ],
   ]);
-  expect((await cameraOf(page)).scale).toBeGreaterThan(2 * before.scale);
+  await expect.poll(async () => (await cameraOf(page)).scale).toBeGreaterThan(2 * before.scale);
+  await settled(page);
   await expect(bar(page)).toContainText("Touch one corner");
   // One finger from corner to corner.
   await slide([[await onPlan(page, 6.6, 1), await onPlan(page, 7.4, 2)]]);
@@ -77,6 +78,8 @@ test("the piece is moved and turned in the bay by a finger", async ({ page }) =>
   await bar(page).getByLabel("y", { exact: true }).fill("5 m");
   await bar(page).getByRole("button", { name: "Set corner" }).tap();
   await bar(page).getByRole("button", { name: "Done" }).tap();
+  await expect(bar(page)).toHaveCount(0);
+  await settled(page);
   const { slide } = await fingers(page);
   const [{ piece }] = [await savedPlan(page)];
   const length = Math.max(...piece.outline.map(([s]) => s));

@@ -1,7 +1,7 @@
 /** The hand on the plan view while something is drawn: it places corners, drags them, and moves the traced picture. */
 
 import { withCornerAfter } from "../../geometry";
-import type { Point } from "../../plan";
+import type { Plan, Point, Step } from "../../plan";
 import {
   type Aim,
   type ChangeTool,
@@ -20,7 +20,7 @@ import type { HandOptions } from "../hand/hosts";
 import type { Grip, PointerHost } from "../hand/pointers";
 import { aimWith, frameOn } from "./aim";
 import { hitShape, type ShapeTarget } from "./hitShape";
-import { marksOf, withDrawn } from "./marks";
+import { type Marks, marksOf, withDrawn } from "./marks";
 import { cornerStroke, pictureStroke, shiftStroke, still } from "./strokes";
 
 /** Half the side of the least square in which a handle answers, px. */
@@ -29,6 +29,7 @@ const handleReach = { mouse: 9, finger: touchTarget / 2 } as const;
 export function drawingHost(under: PointerHost, options: HandOptions): PointerHost {
   const { editor, drawn, setCursor } = options;
   const drafting = draftingOf(editor);
+  const marksNow = rememberedMarks();
   const nothing: Grip = { press: () => {}, drag: () => still };
 
   /** What the tool in hand aims at, at a pixel. */
@@ -39,7 +40,7 @@ export function drawingHost(under: PointerHost, options: HandOptions): PointerHo
     switch (tool.kind) {
       case "draw": {
         const { frame } = shapeNatures[tool.shape];
-        const marks = withDrawn(marksOf(shown(state), stepInView(state), frame), tool.points);
+        const marks = withDrawn(marksNow(shown(state), stepInView(state), frame), tool.points);
         return aimWith(editor, map, frame, marks, pixel, finger);
       }
       case "scale picture":
@@ -215,5 +216,15 @@ export function drawingHost(under: PointerHost, options: HandOptions): PointerHo
       else if (tool.kind === "draw" && tool.form === "corners" && tool.points.length >= 3) drafting.close();
       else if (tool.kind === "draw" || tool.kind === "scale picture") placing(at, false).press(false);
     },
+  };
+}
+
+/** The marks of a plan, gathered anew only when it is another: an outline from a drawing has thousands of corners. */
+function rememberedMarks(): (plan: Plan, step: Step, frame: "piece" | "bay") => Marks {
+  let last: { readonly of: readonly [Plan, Step, string]; readonly marks: Marks } | null = null;
+  return (plan, step, frame) => {
+    if (last === null || last.of[0] !== plan || last.of[1] !== step || last.of[2] !== frame)
+      last = { of: [plan, step, frame], marks: marksOf(plan, step, frame) };
+    return last.marks;
   };
 }

@@ -107,7 +107,7 @@ function Size({ plan, shape }: { readonly plan: Plan; readonly shape: Shape }) {
   if (shape.kind === "walkway")
     return (
       <QuantityField
-        label="Clear width needed"
+        label="Clear width"
         kind="length"
         value={bay?.walkways[shape.index]?.width ?? criteriaOf(plan).walkwayWidth}
         commit={(width) => attempt("walkway.width", { index: shape.index, width })}

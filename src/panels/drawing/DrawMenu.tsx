@@ -36,7 +36,7 @@ export function DrawMenu({ importDrawing, tracePicture }: DrawMenuProps) {
     </Menu.Item>
   );
   return (
-    <Menu position="bottom-end" withinPortal>
+    <Menu position="bottom-end" withinPortal={false}>
       <Menu.Target>
         <Button
           className={styles.drawButton}

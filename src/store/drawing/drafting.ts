@@ -6,7 +6,7 @@
 
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { boundingBox, edgeInTheWay, rectangleBetween, shifted, withCornerAt, withoutCorner } from "../../geometry";
-import { faultIn, mostCorners, type Plan, type Point, type Polygon } from "../../plan";
+import { faultIn, mostCorners, type Plan, type Point, type Polygon, pieceLength } from "../../plan";
 import type { Editor } from "../editor";
 import { shown } from "../selectors";
 import { noSelection } from "../state";
@@ -163,8 +163,14 @@ export function createDrafting(editor: Editor): Drafting {
   function finish(tool: DrawTool, points: readonly Point[]): string | null {
     const fault = shapeNatures[tool.shape].closed ? whyNotSimple(points) : null;
     if (fault !== null) return fault;
+    const length = pieceLength(shown(editor.state()).piece);
     const made = editor.run("shape.add", { kind: tool.shape, points, walkway: tool.walkway });
     if (!made) return saidByEditor() ?? "The plan has this shape already.";
+    if (tool.shape === "outline" && pieceLength(shown(editor.state()).piece) !== length)
+      editor.say({
+        kind: "information",
+        text: "Weights, stands and zones keep their share of the new length. Check where they are.",
+      });
     const drawn = shapesOf(shown(editor.state())).filter(({ kind }) => kind === tool.shape);
     const index = tool.shape === "lane" ? tool.walkway : (drawn.at(-1)?.index ?? 0);
     setTool({ kind: "change", ref: { kind: tool.shape, index }, corner: null });

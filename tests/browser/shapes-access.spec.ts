@@ -1,0 +1,81 @@
+/** The screens of drawing by hand, held against axe-core in both themes, wide and on a phone. */
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { bar, draw, press, startPlan } from "./byHand";
+import { die } from "./dxf";
+import { pdf } from "./pdf";
+
+async function choose(page: Page, button: RegExp, name: string, mimeType: string, buffer: Buffer): Promise<void> {
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByRole("dialog").getByRole("button", { name: button }).click();
+  await (await chooser).setFiles({ name, mimeType, buffer });
+}
+
+for (const [scheme, width, height] of [
+  ["light", 1440, 900],
+  ["dark", 390, 844],
+] as const)
+  test(`no finding by axe-core while drawing, ${scheme}, ${width} px wide`, async ({ page }) => {
+    test.setTimeout(240_000);
+    await page.setViewportSize({ width, height });
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: "reduce" });
+    const clean = async (where: string): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const found = violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(" | ")}`,
+      );
+      expect(found, where).toEqual([]);
+    };
+    await startPlan(page);
+    await page.getByRole("button", { name: "Draw", exact: true }).click();
+    await expect(page.getByRole("menuitem", { name: "Keep off" })).toBeVisible();
+    await clean("the menu");
+    await page.keyboard.press("Escape");
+
+    await draw(page, "Outline of the bay");
+    await bar(page).getByText("Corner by corner").click();
+    await press(page, [-1, -1.5], [7, -1.5], [7, 1.5]);
+    await press(page, [3, -2]);
+    await expect(bar(page).getByRole("alert")).toBeVisible();
+    await clean("drawing");
+    await bar(page).getByRole("button", { name: "Close", exact: true }).click();
+    await bar(page).getByLabel("Corner", { exact: true }).selectOption("2");
+    await clean("a corner chosen");
+    await draw(page, "Walkway");
+    await press(page, [0, -1.2], [6, -1.2]);
+    await clean("a walkway");
+    await bar(page).getByRole("button", { name: "Done" }).click();
+
+    await draw(page, "Trace over a picture or a PDF page");
+    await choose(
+      page,
+      /^Choose/,
+      "hall.pdf",
+      "application/pdf",
+      pdf([
+        [100, 100, 600, 300],
+        [10, 10, 20, 20],
+      ]),
+    );
+    await expect(page.getByRole("button", { name: "Put it under the plan" })).toBeEnabled();
+    await clean("choosing what is traced");
+    await page.getByRole("button", { name: "Put it under the plan" }).click();
+    await press(page, [0, 0], [3, 0]);
+    await clean("the picture scaled");
+    await bar(page).getByRole("button", { name: "Move", exact: true }).click();
+    await clean("the picture moved");
+    await bar(page).getByRole("button", { name: "Done" }).click();
+
+    await draw(page, "Import a DXF drawing");
+    await clean("an empty import");
+    await choose(page, /^Choose/, "die.dxf", "image/vnd.dxf", Buffer.from(die(4)));
+    await page.getByRole("checkbox", { name: "HOLES" }).check();
+    const size = page.getByLabel(/^Drawn as/);
+    await size.fill("2 m");
+    await size.press("Enter");
+    await expect(page.getByRole("button", { name: /^Rescale/ })).toBeVisible();
+    await clean("a drawing for the piece");
+    await page.getByText("The bay", { exact: true }).click();
+    await expect(page.getByLabel("OUTLINE", { exact: true })).toBeVisible();
+    await clean("a drawing for the bay");
+  });

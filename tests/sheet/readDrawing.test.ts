@@ -294,4 +294,40 @@ describe("loops", () => {
     expect(gaps.map(({ at }) => at)).toContainEqual([0, 0.03]);
     expect(joinLoops(paths, 0.05).loops.map((loop) => polygonArea(loop))).toEqual([expect.closeTo(8, 1)]);
   });
+
+  it("keep the points of a fine curve, however far apart ends may lie to be joined", () => {
+    // A circle of radius 10 in 20 000 chords, each 0.003 long, open by 0.5.
+    const count = 20_000;
+    const open = Array.from({ length: count }, (_, k): readonly [number, number] => {
+      const angle = 0.05 + ((2 * Math.PI - 0.05) * k) / (count - 1);
+      return [10 * Math.cos(angle), 10 * Math.sin(angle)];
+    });
+    const path = { layer: "0", points: open, closed: false };
+    expect(joinLoops([path], 0.1).gaps.map(({ distance }) => distance)).toEqual([
+      expect.closeTo(20 * Math.sin(0.025), 9),
+      expect.closeTo(20 * Math.sin(0.025), 9),
+    ]);
+    const [loop] = joinLoops([path], 1).loops;
+    // The circle less the sliver that the chord of 0.05 rad cuts off: r²(φ − sin φ)/2.
+    expect(polygonArea(loop!)).toBeCloseTo(100 * Math.PI - 50 * (0.05 - Math.sin(0.05)), 4);
+  });
+
+  it("are looked for among a hundred thousand ends as well", () => {
+    const strokes = Array.from({ length: 50_000 }, (_, k) => {
+      const [x, y] = [(k % 500) * 3, Math.floor(k / 500) * 3];
+      return {
+        layer: "0",
+        points: [
+          [x, y],
+          [x + 1, y],
+        ] as const,
+        closed: false,
+      };
+    });
+    const { loops, gaps } = joinLoops(strokes, 0.01);
+    expect(loops).toEqual([]);
+    expect(gaps).toHaveLength(100_000);
+    // Along its own stroke the other end is 1 away, to the next stroke it is 2.
+    expect(gaps.every(({ distance }) => distance === 1)).toBe(true);
+  });
 });

@@ -21,7 +21,7 @@ export function joinLoops(paths: readonly DrawingPath[], tolerance: number): Loo
   const loops: Point[][] = [];
   const open: Point[][] = [];
   for (const path of paths) {
-    const points = withoutRepeats(path.points, tolerance);
+    const points = withoutRepeats(path.points);
     const meets = points.length > 2 && distance(points[0]!, points.at(-1)!) <= tolerance;
     if (meets) loops.push(points.slice(0, -1));
     else if (path.closed && points.length > 2) loops.push(points);
@@ -56,25 +56,35 @@ function extend(chain: Point[], open: readonly Point[][], ends: EndIndex, used: 
     if (next === undefined) return;
     used.add(next.path);
     const points = open[next.path]!;
-    chain.push(...(next.end === 0 ? points.slice(1) : points.slice(0, -1).reverse()));
+    for (const point of next.end === 0 ? points.slice(1) : points.slice(0, -1).reverse()) chain.push(point);
   }
 }
 
-/** The ends of open paths, found by place in a grid of squares of the tolerance. */
+interface PathEnd {
+  readonly path: number;
+  readonly end: 0 | 1;
+  readonly at: Point;
+}
+
+/** The ends of open paths: those within the tolerance by a grid of its squares, the nearest by their order along x. */
 class EndIndex {
-  private readonly squares = new Map<string, { readonly path: number; readonly end: 0 | 1; readonly at: Point }[]>();
-  private readonly all: Point[] = [];
+  private readonly squares = new Map<string, PathEnd[]>();
+  private readonly alongX: readonly PathEnd[];
   private readonly tolerance: number;
 
   constructor(open: readonly Point[][], tolerance: number) {
     this.tolerance = tolerance;
+    const all: PathEnd[] = [];
     for (const [path, points] of open.entries())
       for (const end of [0, 1] as const) {
-        const at = end === 0 ? points[0]! : points.at(-1)!;
-        const key = this.square(at, 0, 0);
-        this.squares.set(key, [...(this.squares.get(key) ?? []), { path, end, at }]);
-        this.all.push(at);
+        const found = { path, end, at: end === 0 ? points[0]! : points.at(-1)! };
+        const key = this.square(found.at, 0, 0);
+        const there = this.squares.get(key);
+        if (there === undefined) this.squares.set(key, [found]);
+        else there.push(found);
+        all.push(found);
       }
+    this.alongX = all.sort((a, b) => a.at[0] - b.at[0]);
   }
 
   within(a: Point, b: Point): boolean {
@@ -82,7 +92,7 @@ class EndIndex {
   }
 
   /** The ends within the tolerance of a place, the nearest first. */
-  meeting(at: Point): readonly { readonly path: number; readonly end: 0 | 1; readonly at: Point }[] {
+  meeting(at: Point): readonly PathEnd[] {
     const found = [-1, 0, 1].flatMap((i) => [-1, 0, 1].flatMap((j) => this.squares.get(this.square(at, i, j)) ?? []));
     return found
       .filter((candidate) => this.within(at, candidate.at))
@@ -91,8 +101,30 @@ class EndIndex {
 
   /** Distance of the nearest end that is not this very one; null where there is none. */
   nearestOther(at: Point): number | null {
-    const others = this.all.filter((other) => other !== at);
-    return others.length === 0 ? null : Math.min(...others.map((other) => distance(at, other)));
+    let best = Infinity;
+    const here = this.firstFrom(at[0]);
+    for (let index = here; index < this.alongX.length; index += 1) {
+      const other = this.alongX[index]!.at;
+      if (other[0] - at[0] > best) break;
+      if (other !== at) best = Math.min(best, distance(at, other));
+    }
+    for (let index = here - 1; index >= 0; index -= 1) {
+      const other = this.alongX[index]!.at;
+      if (at[0] - other[0] > best) break;
+      if (other !== at) best = Math.min(best, distance(at, other));
+    }
+    return best === Infinity ? null : best;
+  }
+
+  /** Index of the first end that lies at x or to its right. */
+  private firstFrom(x: number): number {
+    let [low, high] = [0, this.alongX.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.alongX[middle]!.at[0] < x) low = middle + 1;
+      else high = middle;
+    }
+    return low;
   }
 
   private square([x, y]: Point, i: number, j: number): string {
@@ -100,10 +132,11 @@ class EndIndex {
   }
 }
 
-function withoutRepeats(points: readonly Point[], tolerance: number): Point[] {
+/** Points that follow each other in one place are one. Points of a fine curve stay, however near: they are no ends. */
+function withoutRepeats(points: readonly Point[]): Point[] {
   return points.filter((point, i) => {
     const before = points[i - 1];
-    return before === undefined || i === points.length - 1 || distance(before, point) > tolerance;
+    return before === undefined || point[0] !== before[0] || point[1] !== before[1];
   });
 }
 

@@ -91,4 +91,24 @@ test("the piece is moved and turned in the bay by a finger", async ({ page }) =>
   expect(moved.x).toBeGreaterThan(0.2);
   expect(moved.y).toBeGreaterThan(0.1);
   expect(moved.heading).toBe(0);
+
+  // Its turning handle stands 34 px beyond the far end, or 18 px from the edge of the paper; a finger 10 px beside it
+  // turns the piece to 30° about its middle.
+  await settled(page);
+  const centre = await onPlan(page, length / 2, 0);
+  const end = await onPlan(page, length, 0);
+  const paper = (await page.locator("[data-drawing=plan]").boundingBox())!;
+  const reach = Math.min(end.x + 34, paper.x + paper.width - 18) - centre.x;
+  const turn = Math.PI / 6;
+  await slide([
+    [
+      { x: centre.x + reach, y: centre.y + 10 },
+      { x: centre.x + reach * Math.cos(turn), y: centre.y - reach * Math.sin(turn) },
+    ],
+  ]);
+  const turned = (await savedPlan(page)).piece.pose!;
+  expect(turned.heading).toBe(30);
+  // The middle stays: (x, y) + R(heading)·(length/2, 0) is the same before and after, to the micrometre it is kept to.
+  expect(turned.x + (length / 2) * Math.cos(turn)).toBeCloseTo(moved.x + length / 2, 5);
+  expect(turned.y + (length / 2) * Math.sin(turn)).toBeCloseTo(moved.y, 5);
 });

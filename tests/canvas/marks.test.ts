@@ -105,9 +105,9 @@ describe("a shape under the hand", () => {
   test("with a thousand corners has handles that stand apart", () => {
     const fine = Array.from({ length: 1000 }, (_, k): Point => [k, 0]);
     const handles = cornerHandles(fine);
-    expect(handles.length).toBeGreaterThan(50);
+    expect(handles.length).toBeGreaterThan(40);
     for (const [index, handle] of handles.slice(1).entries())
-      expect(handle - handles[index]!).toBeGreaterThanOrEqual(14);
+      expect(handle - handles[index]!).toBeGreaterThanOrEqual(20);
     expect(middleHandles(fine, true)).toHaveLength(1);
     expect(middleHandles(square, true).map(({ at }) => at)).toContainEqual([50, 0]);
   });

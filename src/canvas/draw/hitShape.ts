@@ -11,7 +11,7 @@ export type ShapeTarget =
   | { readonly kind: "inside" };
 
 /** Handles of corners that would stand nearer than this to one before are not shown, and not taken. */
-const leastApart = 14;
+const leastApart = 20;
 
 /** An edge shorter than this has no handle in its middle. */
 const leastEdge = 44;

@@ -1,10 +1,16 @@
 /** The drawing as it will lie: outline, what is in it, gaps, and the two corners that are measured between. */
 
 import { type PointerEvent, useRef } from "react";
-import { boundingBox, laidPoint } from "../../geometry";
-import type { Point } from "../../plan";
+import { boundingBox, laidPoint, thinned } from "../../geometry";
+import { memo, type Point } from "../../plan";
 import styles from "./drawing.module.css";
 import type { ImportState } from "./useImport";
+
+/** The picture of a loop has at most so many corners; what is taken over has its own. */
+const mostCorners = 1500;
+
+/** A loop as it is drawn here, thinned once. */
+const coarse = memo((loop: readonly Point[]): readonly Point[] => thinned(loop, mostCorners).ring);
 
 const path = (points: readonly Point[]): string => `M${points.map(([x, y]) => `${x} ${-y}`).join("L")}Z`;
 
@@ -73,13 +79,13 @@ export function ImportPreview({ state, ends }: ImportPreviewProps) {
         ))}
       </g>
       {outer !== undefined && (
-        <path className={styles.importOutline} d={path(outer.map((point) => laidPoint(point, lay)))} />
+        <path className={styles.importOutline} d={path(coarse(outer).map((point) => laidPoint(point, lay)))} />
       )}
       {others.map((loop, index) => (
-        <path key={index} className={styles.importHole} d={path(loop.map((point) => laidPoint(point, lay)))} />
+        <path key={index} className={styles.importHole} d={path(coarse(loop).map((point) => laidPoint(point, lay)))} />
       ))}
       {outer !== undefined && state.target === "piece" && (
-        <Ends outer={outer.map((point) => laidPoint(point, lay))} ends={ends} size={size} />
+        <Ends outer={coarse(outer).map((point) => laidPoint(point, lay))} ends={ends} size={size} />
       )}
       {(joined?.gaps ?? []).slice(0, 200).map(({ at }, index) => {
         const [x, y] = laidPoint(at, lay);

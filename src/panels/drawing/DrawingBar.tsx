@@ -1,16 +1,12 @@
 /** The bar over the plan view while something is drawn, changed or traced: what is asked for, typed numbers, the ends. */
 
-import { SegmentedControl } from "@mantine/core";
-import { useEffect, useRef } from "react";
-import { type DrawTool, type Form, shapeNatures, theDrafting, useDrafting } from "../../store";
+import { lazy, Suspense, useEffect, useRef } from "react";
+import { theDrafting, useDrafting } from "../../store";
 import { DisplayUnits } from "../../ui";
 import { usePlan } from "../connect";
-import { BarButton } from "./BarButton";
-import { BarHead } from "./BarHead";
-import { ChangeBar } from "./ChangeBar";
-import { CornerFields } from "./CornerFields";
 import styles from "./drawing.module.css";
-import { PictureBar } from "./PictureBar";
+
+const ToolBar = lazy(() => import("./ToolBar"));
 
 export function DrawingBar() {
   const tool = useDrafting((state) => state.tool);
@@ -37,65 +33,10 @@ export function DrawingBar() {
           theDrafting().leave();
         }}
       >
-        {tool.kind === "draw" && <DrawBar tool={tool} />}
-        {tool.kind === "change" && <ChangeBar tool={tool} />}
-        {(tool.kind === "scale picture" || tool.kind === "move picture") && <PictureBar tool={tool} />}
+        <Suspense>
+          <ToolBar tool={tool} />
+        </Suspense>
       </section>
     </DisplayUnits>
   );
-}
-
-const forms: readonly { readonly value: Form; readonly label: string }[] = [
-  { value: "rectangle", label: "Rectangle" },
-  { value: "corners", label: "Corner by corner" },
-];
-
-function DrawBar({ tool }: { readonly tool: DrawTool }) {
-  const { word, axes, closed } = shapeNatures[tool.shape];
-  const drafting = theDrafting();
-  const count = tool.points.length;
-  return (
-    <>
-      <BarHead title={word} ask={askFor(tool)} />
-      {closed && (
-        <SegmentedControl
-          size="xs"
-          aria-label="How it is drawn"
-          data={[...forms]}
-          value={tool.form}
-          onChange={(form) => drafting.setForm(form as Form)}
-        />
-      )}
-      <CornerFields key={tool.shape} axes={axes} last={tool.points.at(-1) ?? null} add={drafting.place} />
-      <div className={styles.barEnd}>
-        <BarButton icon="undo" disabled={count === 0} onClick={drafting.takeBack}>
-          Take back
-        </BarButton>
-        {tool.form === "corners" && (
-          <BarButton icon="tick" strong disabled={count < 3} onClick={drafting.close}>
-            Close
-          </BarButton>
-        )}
-        <BarButton icon="close" onClick={drafting.leave}>
-          Cancel
-        </BarButton>
-      </div>
-    </>
-  );
-}
-
-/** What the hand is asked for now. */
-function askFor({ form, points }: DrawTool): string {
-  switch (form) {
-    case "rectangle":
-      return points.length === 0 ? "Touch one corner, or drag to the one opposite." : "Touch the corner opposite.";
-    case "line":
-      return points.length === 0 ? "Touch where it begins." : "Touch where it ends.";
-    case "corners":
-      return points.length < 3
-        ? `Touch corner ${points.length + 1}.`
-        : `Touch corner ${points.length + 1}, or the first one again to close.`;
-    default:
-      return form satisfies never;
-  }
 }

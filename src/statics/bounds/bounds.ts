@@ -234,7 +234,7 @@ function proved(cases: readonly Case[], index: number, effort: Effort | null, bu
       nominal,
       objective,
       attained[index]!,
-      { toBeat, outer, work: Math.min(workAllowed.objective, budget.left) },
+      { toBeat, limit: limits[index]!, work: Math.min(workAllowed.objective, budget.left) },
       { ...effort, branches },
     );
     budget.left -= certificate.work;

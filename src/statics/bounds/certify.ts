@@ -8,6 +8,7 @@ import { ascend, dualSteps, lossOf } from "./moves";
 import type { Objective } from "./objectives";
 import { type Attained, attainedAt, climbFrom } from "./search";
 import { pointOf, stateAt } from "./states";
+import type { StaticsLimit } from "./staticsLimits";
 import type { ContactSystem } from "./system";
 
 export interface Certificate {
@@ -37,6 +38,10 @@ const numbersHeld = 4e7;
 
 /** r·w below this is 0 (both scaled). */
 const leastProduct = 1e-16;
+/** Pivots that a branch may take, a row. */
+const pivotsAllowed = 20;
+/** Cost, as a share of the weight per unit of a scaled unknown, that a column gets for leaving its bound. */
+const tiltOfCost = 1e-7;
 /** A fall of the bound that counts as none, lest two pairs be alike for want of one fall. */
 const leastFall = 1e-6;
 
@@ -49,7 +54,7 @@ interface Branch {
 /**
  * @param known the best found in this system so far.
  * @param toBeat the best found in any system: what leads no farther than that, within `provedWithin`, is not followed.
- * @param outer what is known to bound the objective already.
+ * @param limit of the objective by statics alone, which bounds it already.
  * @param work multiply-adds that it may take, at most.
  */
 export function certify(
@@ -57,18 +62,18 @@ export function certify(
   nominal: Dictionary,
   objective: Objective,
   known: Attained,
-  { toBeat, outer, work: allowed }: { readonly toBeat: number; readonly outer: number; readonly work: number },
+  { toBeat, limit, work: allowed }: { readonly toBeat: number; readonly limit: StaticsLimit; readonly work: number },
   effort: Effort,
 ): Certificate {
   let attained = known;
   let closed = Number.NEGATIVE_INFINITY;
   let branches = 0;
+  const outer = limit.value;
   const within = objective.kind === "frame" ? provedWithin.frame : provedWithin.reaction;
   const cutOff = () => Math.max(attained.value, toBeat) + within;
   const asItIs = { bound: Math.max(outer, attained.value), attained, branches, work: 0 };
   if (outer <= cutOff() || effort.shouldStop() || rootWork(nominal) > allowed) return asItIs;
-  const root = rootOf(system, nominal, objective, known);
-  if (root === null) return asItIs;
+  const root = rootOf(system, nominal, objective, known) ?? rootFromStatics(system, objective, limit);
   let work = root.pivots * root.T.length;
 
   const open = new Heap();
@@ -78,7 +83,11 @@ export function certify(
   /** Solves a branch's programme; false if nothing in it leads farther. */
   const solve = (dictionary: Dictionary): boolean => {
     const before = dictionary.pivots;
-    const outcome = dualSteps(dictionary, cutOff(), 100 * dictionary.rows);
+    let outcome = dualSteps(dictionary, cutOff(), pivotsAllowed * dictionary.rows);
+    if (outcome === "out of pivots") {
+      tilt(dictionary, system);
+      outcome = dualSteps(dictionary, cutOff(), pivotsAllowed * dictionary.rows);
+    }
     // Choosing a row and a column costs about as much as exchanging them.
     work += 2 * (dictionary.pivots - before + 1) * dictionary.T.length;
     if (outcome === "below cut-off") close(dictionary.objective);
@@ -127,23 +136,77 @@ function rootWork({ rows, columns, T }: Dictionary): number {
 }
 
 /**
- * The linear programme with no pair decided, solved; null if rounding kept it from its end. A stand's own height is at
- * that end of its range where its reaction is extreme: nothing else need be looked at (B13).
+ * The linear programme with no pair decided, solved from the state at the best point known, so that its solution is as near
+ * to a state as it can be; null if degenerate steps keep it from its end.
  */
 function rootOf(system: ContactSystem, nominal: Dictionary, objective: Objective, known: Attained): Dictionary | null {
-  const { variables, unknowns, start } = system;
+  const own = ownHeight(system, objective);
   const x = known.x.slice();
-  const own = variables.findIndex((variable) => variable.kind === "height" && variable.stand === objective.stand);
-  const fixed = objective.kind === "frame" || own < 0 ? -1 : unknowns.variable(own);
-  if (fixed >= 0) x[own] = objective.kind === "most" ? start.high[fixed]! : start.low[fixed]!;
+  if (own !== null) x[own.index] = own.end;
   const root = stateAt(system, nominal, x);
   if (root === null) return null;
-  if (fixed >= 0) {
-    root.low[fixed] = x[own]!;
-    root.high[fixed] = x[own]!;
-  }
+  fix(root, system, own);
   root.maximise(objective.reactions, objective.weights);
   return ascend(root, null, 100 * (root.rows + root.columns)) === "optimal" ? root : null;
+}
+
+/** The same from the statics limit: its basis is optimal but for gaps, which dual steps bring to feasibility. */
+function rootFromStatics(system: ContactSystem, objective: Objective, { dictionary: limit }: StaticsLimit): Dictionary {
+  const { start, unknowns } = system;
+  const root = start.copy();
+  const carried = (of: Dictionary) => [...of.basic].filter((unknown) => !unknowns.isGap(unknown));
+  const [from, to] = [carried(start), carried(limit)];
+  root.exchangeAll(
+    from.filter((unknown) => !to.includes(unknown)),
+    to.filter((unknown) => !from.includes(unknown)),
+  );
+  for (const unknown of limit.nonbasic) root.at[-1 - root.place[unknown]!] = limit.valueOf(unknown);
+  fix(root, system, ownHeight(system, objective));
+  root.high[unknowns.parameter] = 0;
+  root.maximise(objective.reactions, objective.weights);
+  tilt(root, system);
+  dualSteps(root, Number.NEGATIVE_INFINITY, pivotsAllowed * root.rows);
+  return root;
+}
+
+/** B13: a stand's own height is at that end of its range where its reaction is extreme. Null for a leg frame. */
+function ownHeight(
+  { variables, unknowns, start }: ContactSystem,
+  { kind, stand }: Objective,
+): { readonly index: number; readonly end: number } | null {
+  const index = variables.findIndex((variable) => variable.kind === "height" && variable.stand === stand);
+  if (kind === "frame" || index < 0) return null;
+  const unknown = unknowns.variable(index);
+  return { index, end: kind === "most" ? start.high[unknown]! : start.low[unknown]! };
+}
+
+function fix(root: Dictionary, { unknowns }: ContactSystem, own: ReturnType<typeof ownHeight>): void {
+  if (own === null) return;
+  const unknown = unknowns.variable(own.index);
+  root.low[unknown] = own.end;
+  root.high[unknown] = own.end;
+  root.set(unknown, own.end);
+}
+
+/**
+ * Where many columns cost nothing, dual steps may go round among them. Each column then gets a small cost of its own for
+ * leaving its bound, and the objective as much on top as that can ever come to: it bounds what it bounded before.
+ */
+function tilt(dictionary: Dictionary, { unknowns, heaviest }: ContactSystem): void {
+  const { nonbasic, at, low, high, T, rows, columns } = dictionary;
+  const one = rows * columns - 1 - dictionary.place[unknowns.one]!;
+  for (let c = 0; c < columns; c++) {
+    const unknown = nonbasic[c]!;
+    // No contact carries more than all.
+    const range = Math.min(high[unknown]! - low[unknown]!, heaviest);
+    if (unknowns.isGap(unknown) || range <= 0) continue;
+    // Multiples of the golden ratio never agree: the same costs every time, no two alike.
+    const cost = tiltOfCost * (0.5 + (((c + 1) * 0.6180339887498949) % 1) / 2);
+    const atLow = at[c]! - low[unknown]! <= high[unknown]! - at[c]!;
+    T[rows * columns + c]! -= atLow ? cost : -cost;
+    T[one]! += cost * (range + (atLow ? low[unknown]! : -high[unknown]!));
+  }
+  dictionary.refresh();
 }
 
 type Choice =

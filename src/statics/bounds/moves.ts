@@ -173,8 +173,12 @@ export function dualSteps(dictionary: Dictionary, cutOff: number, allowed: numbe
       const v = value[i]!;
       const over = Math.max(low[basic[i]!]! - v, v - high[basic[i]!]!);
       if (over <= feasible) continue;
-      const loss = lossOf(dictionary, i, v < low[basic[i]!]! ? low[basic[i]!]! : high[basic[i]!]!);
+      const loss = lossOf(dictionary, i, nearerBound(dictionary, i));
       if (loss === Number.POSITIVE_INFINITY) return "infeasible";
+      if (dictionary.objective - loss <= cutOff) {
+        value[rows] = dictionary.objective - loss;
+        return "below cut-off";
+      }
       if (loss <= most) continue;
       most = loss;
       row = i;
@@ -182,14 +186,14 @@ export function dualSteps(dictionary: Dictionary, cutOff: number, allowed: numbe
     }
     if (row < 0) return "optimal";
     idle = most > leastStep ? 0 : idle + 1;
-    if (dictionary.objective - most <= cutOff) {
-      value[rows] = dictionary.objective - most;
-      return "below cut-off";
-    }
-    const target = value[row]! < low[basic[row]!]! ? low[basic[row]!]! : high[basic[row]!]!;
-    if (!repair(dictionary, row, target)) return "infeasible";
+    if (!repair(dictionary, row, nearerBound(dictionary, row))) return "infeasible";
   }
   return "out of pivots";
+}
+
+/** The bound that the basic variable of a row has passed. */
+function nearerBound({ basic, value, low, high }: Dictionary, row: number): number {
+  return value[row]! < low[basic[row]!]! ? low[basic[row]!]! : high[basic[row]!]!;
 }
 
 /**

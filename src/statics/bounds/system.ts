@@ -25,7 +25,8 @@ export interface ContactSystem {
   readonly half: readonly number[];
   /** N, what a scaled reaction of 1 stands for: the nominal resultant of the parts. */
   readonly force: number;
-  readonly length: number;
+  /** The greatest force that the loads of the box come to, scaled. */
+  readonly heaviest: number;
   readonly unknowns: Unknowns;
   /** Three contacts of each part carry it, the others keep clear by the parameter: where following a path begins. */
   readonly start: Dictionary;
@@ -87,7 +88,13 @@ export function condense(
     },
     parts.map((part, index) => tripodOf(contacts, part, nominal.demand, index, flexibilities.get(part)!.middle)),
   );
-  return { contacts, variables, half, force, length, unknowns, start };
+  const heaviest =
+    1 +
+    variables.reduce((sum, { from, to }, k) => {
+      const each = parts.map((_, index) => Math.abs(columns[kept[k]!]!.demand[3 * index]!));
+      return sum + ((to - from) * each.reduce((a, b) => a + b, 0)) / force;
+    }, 0);
+  return { contacts, variables, half, force, heaviest, unknowns, start };
 }
 
 function unitForceAt(contact: { s: number; t: number }): Action {

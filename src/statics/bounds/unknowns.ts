@@ -24,6 +24,9 @@ export class Unknowns {
   get count(): number {
     return this.parameter + 2;
   }
+  isGap(unknown: number): boolean {
+    return unknown >= this.contacts && unknown < 2 * this.contacts;
+  }
   /** The other one of the pair of which one must be 0; −1 for what is no reaction or gap. */
   partner(unknown: number): number {
     if (unknown < this.contacts) return unknown + this.contacts;

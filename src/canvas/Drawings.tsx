@@ -6,9 +6,19 @@
 import Konva from "konva/lib/Core";
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { complete, type Plan } from "../plan";
-import { type Camera, shown, theEditor, useDrafting, useEditor } from "../store";
+import { type Camera, shown, theEditor, useDrafting, useEditor, type View } from "../store";
 import { useColours } from "../ui";
-import { divided, type Extent, elevationMap, extentOf, fitted, planMap, type Sheet, shiftAlong } from "./camera";
+import {
+  divided,
+  type Extent,
+  elevationMap,
+  extentInBay,
+  extentOf,
+  fitted,
+  planMap,
+  type Sheet,
+  shiftAlong,
+} from "./camera";
 import styles from "./canvas.module.css";
 import { drawingHost } from "./draw/host";
 import { useDraftCamera } from "./draw/useDraftCamera";
@@ -23,6 +33,7 @@ import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
 import { type TouchedDimension, TypedDimension } from "./TypedDimension";
+import { useBayInSight } from "./useBayInSight";
 import { WalkwaysInWords } from "./walkways/WalkwaysInWords";
 
 export function Drawings() {
@@ -51,7 +62,8 @@ export function Drawings() {
     return () => observer.disconnect();
   }, []);
 
-  const extent = useExtent(settled);
+  const fit = useEditor((state) => state.view.fit);
+  const extent = useExtent(settled, fit);
   const whole = useDrafting((state) => state.wholeSheet);
   const sheet = useMemo(() => {
     if (size === null) return null;
@@ -60,6 +72,7 @@ export function Drawings() {
     return whole ? { ...parts, plan: size.height } : parts;
   }, [size, extent, diagrams, whole]);
   useDraftCamera(settled, sheet);
+  useBayInSight(settled, sheet);
   const camera = useFittedCamera(extent, sheet, wished);
   const level = settled.piece.pose;
   const drawn = useMemo((): Drawn | null => {
@@ -144,8 +157,8 @@ export function Drawings() {
 }
 
 /** The extent of a plan: the same object for as long as it has the same numbers, so that other edits move nothing. */
-function useExtent(plan: Plan): Extent {
-  const now = extentOf(plan);
+function useExtent(plan: Plan, fit: View["fit"]): Extent {
+  const now = useMemo(() => (fit === "bay" ? extentInBay(plan) : extentOf(plan)), [plan, fit]);
   const kept = useRef(now);
   const same = JSON.stringify(kept.current) === JSON.stringify(now);
   useLayoutEffect(() => {

@@ -2,8 +2,8 @@
  * The camera: one scale and one place along the piece for both drawings. Lengths in m, screen in CSS pixels, y down.
  */
 
-import { type Frame, frameWithin, pieceFrame, toInner, toOuter } from "../geometry";
-import type { Plan, Point, Pose } from "../plan";
+import { boundingBox, type Frame, frameWithin, pieceFrame, toInner, toOuter } from "../geometry";
+import { type Bay, memo, type Plan, type Point, type Pose, type Walkway } from "../plan";
 import type { Camera } from "../store";
 
 export interface Size {
@@ -105,6 +105,43 @@ export function extentOf(plan: Pick<Plan, "piece" | "standTypes" | "layouts">): 
     t: [Math.min(-top / 2, ...ts), Math.max(top / 2, ...ts)],
     z: [0, height + Math.max(plan.piece.depth, ...masses)],
   };
+}
+
+/** The same with the whole bay round the piece, and all that lies in it. */
+export function extentInBay(plan: Pick<Plan, "piece" | "standTypes" | "layouts" | "bay">): Extent {
+  const alone = extentOf(plan);
+  if (plan.bay === null) return alone;
+  const toPiece = pieceFrame(plan.piece.pose);
+  const { least, most } = boundingBox(
+    partsOfBay(plan.bay)
+      .flat()
+      .map((point) => toInner(toPiece, point)),
+  );
+  return {
+    s: [Math.min(alone.s[0], least[0]), Math.max(alone.s[1], most[0])],
+    t: [Math.min(alone.t[0], least[1]), Math.max(alone.t[1], most[1])],
+    z: alone.z,
+  };
+}
+
+/** All that is drawn of a bay, part by part, (x, y) in m; parts that an edit leaves alone stay the same objects. */
+export function partsOfBay(bay: Bay): readonly (readonly Point[])[] {
+  return [
+    bay.outline,
+    ...bay.obstacles.map(({ polygon }) => polygon),
+    ...bay.noFootZones.map(({ polygon }) => polygon),
+    ...bay.walkways.flatMap(spanOfWalkway),
+  ];
+}
+
+const spanOfWalkway = memo(({ from, to, lane }: Walkway): readonly (readonly Point[])[] => [
+  [from, to],
+  ...(lane === null ? [] : [lane]),
+]);
+
+/** Whether a place of the piece frame lies on the plan view's paper. */
+export function onPaper({ scale, s, t }: Camera, { width, plan }: Sheet, [ps, pt]: Point): boolean {
+  return Math.abs(ps - s) * scale <= width / 2 && Math.abs(pt - t) * scale <= plan / 2;
 }
 
 /** Zooms by a factor about a point of a drawing that stays where it is; `across` is t (plan) or z (elevation) there. */

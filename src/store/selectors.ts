@@ -96,6 +96,7 @@ export function viewOn(document: PlanDocument, wished: View | null): View {
       reading: null,
       spot: null,
       camera: null,
+      fit: "piece",
       fitted: null,
     };
   return document.steps.some(({ id }) => id === wished.step) ? wished : { ...wished, step: first.id };

@@ -69,8 +69,10 @@ export interface View {
   readonly reading: number | null;
   /** The place of the piece that is asked how much weight may stand on it, (s, t), m; null = none. */
   readonly spot: Point | null;
-  /** null = fit to what is shown as soon as the size of the drawing is known. */
+  /** null = fit to what `fit` names as soon as the size of the drawing is known. */
   readonly camera: Camera | null;
+  /** What is fitted where the camera is null: the piece with its stands, or the bay round it as well. */
+  readonly fit: "piece" | "bay";
   /** What the fit gives, told by the drawings; null before they have a size. */
   readonly fitted: Camera | null;
 }

@@ -2,8 +2,10 @@ import { describe, expect, test } from "vitest";
 import {
   divided,
   elevationMap,
+  extentInBay,
   extentOf,
   fitted,
+  onPaper,
   planMap,
   scaleLimits,
   shiftAlong,
@@ -98,5 +100,47 @@ describe("the sheet", () => {
           expect(lanes === 0 || lanes >= 150).toBe(true);
           if (!diagrams) expect(lanes).toBe(0);
         }
+  });
+});
+
+describe("the bay in sight", () => {
+  // A bay of 30 m by 10 m with its corner at the origin; the piece lies in it from (4, 3), turned by a quarter.
+  const inBay = complete({
+    ...beam,
+    piece: { ...beam.piece, pose: { x: 4, y: 3, heading: 90 } },
+    bay: {
+      floor: { slope: [0, 0] },
+      outline: [
+        [0, 0],
+        [30, 0],
+        [30, 10],
+        [0, 10],
+      ],
+      obstacles: [],
+      walkways: [{ name: "way", from: [1, -2], to: [29, -2], width: 0.8 }],
+    },
+  });
+
+  test("the extent with the bay holds its corners and its walkways, in the piece frame", () => {
+    // (x, y) → (s, t) = (y − 3, 4 − x).
+    const { s, t } = extentInBay(inBay);
+    expect(s[0]).toBeCloseTo(-5, 9);
+    expect(s[1]).toBeCloseTo(12, 9);
+    expect(t[0]).toBeCloseTo(-26, 9);
+    expect(t[1]).toBeCloseTo(4, 9);
+    expect(extentInBay({ ...inBay, bay: null })).toEqual(extentOf(inBay));
+  });
+
+  test("fitted to the bay, all of it lies on the paper; fitted to the piece, some does not", () => {
+    const corners: readonly Point[] = [
+      [-3, 4],
+      [7, 4],
+      [7, -26],
+      [-3, -26],
+    ];
+    const around = fitted(extentInBay(inBay), sheet);
+    expect(corners.every((corner) => onPaper(around, sheet, corner))).toBe(true);
+    const close = fitted(extentOf(inBay), sheet);
+    expect(corners.every((corner) => onPaper(close, sheet, corner))).toBe(false);
   });
 });

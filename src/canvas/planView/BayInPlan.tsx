@@ -28,6 +28,9 @@ export const BayInPlan = memo(function BayInPlan({
       paper.fillStyle = table;
       paper.fill("evenodd");
 
+      for (const [from, to] of bay.slab?.joints ?? [])
+        line(paper, map.bay(from), map.bay(to), { colour: drawing.bayLine, width: lineWeight.hair });
+
       for (const walkway of bay.walkways) {
         if (walkway.lane !== null) {
           trace(paper, toPixels(walkway.lane), true);

@@ -3,7 +3,7 @@
 import { memo, useMemo } from "react";
 import { knownValue, type VerdictSoFar } from "../../checks";
 import { footprintOf } from "../../floor";
-import { standFrame } from "../../geometry";
+import { distanceBetween, standFrame } from "../../geometry";
 import {
   type Layout,
   type MassId,
@@ -39,7 +39,7 @@ import { standVerdict } from "../verdicts";
 import { floorInView, settledFloor, walkwayNames } from "../walkways/WalkwaysInPlan";
 import { massWords } from "../words";
 import { dimensionStrip } from "./Dimensions";
-import { type Name, named } from "./named";
+import { along, type Name, named } from "./named";
 
 interface NamesProps {
   readonly map: PlanMap;
@@ -189,11 +189,11 @@ function bayNames({ bay }: Plan, map: PlanMap, look: Look): readonly Name[] {
   return [
     ...bay.walkways.map(({ name, from, to }) => {
       const [a, b] = [map.bay(from), map.bay(to)];
-      const places = [0.5, 0.25, 0.75].map(
-        (share): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share - 10],
-      );
-      return named(name, places, drawing.walkway);
+      return named(name, along(a, b, map.size), drawing.walkway);
     }),
+    ...longest(bay.slab?.joints ?? []).map(([from, to]) =>
+      named("slab joint", along(map.bay(from), map.bay(to), map.size), inkSoft),
+    ),
     ...bay.obstacles.map(({ name, polygon }) => named(name, besides(ring(polygon)), inkSoft)),
     ...bay.noFootZones.map(({ name, polygon }) => {
       const box = boxOf(ring(polygon));
@@ -203,6 +203,11 @@ function bayNames({ bay }: Plan, map: PlanMap, look: Look): readonly Name[] {
       return named(name, places, drawing.noFoot);
     }),
   ];
+}
+
+/** The longest of the lines, as a list; none of none. */
+function longest(lines: readonly (readonly [Point, Point])[]): readonly (readonly [Point, Point])[] {
+  return lines.toSorted(([a, b], [c, d]) => distanceBetween(c, d) - distanceBetween(a, b)).slice(0, 1);
 }
 
 /** How the two ends are told apart, where there is room beside them. */

@@ -215,6 +215,13 @@ function zoom(editor: Editor, factor: number): void {
   if (now !== null) editor.look({ camera: { ...now, scale: now.scale * factor } });
 }
 
+/** Fits the piece on the sheet; where that is fitted already, the bay round it. */
+function showAll(editor: Editor): void {
+  const { camera, fit } = editor.state().view;
+  const hasBay = shown(editor.state()).bay !== null;
+  editor.look({ camera: null, fit: hasBay && camera === null && fit === "piece" ? "bay" : "piece" });
+}
+
 /** Lets go of what is under way, then of what is selected. */
 function letGo(editor: Editor): void {
   if (editor.gesture.running()) editor.gesture.cancel();
@@ -344,12 +351,12 @@ export const actions: readonly Action[] = [
   },
   {
     id: "view.fit",
-    label: "Show all",
+    label: "Show all: the piece, once more the bay",
     keys: ["0", "Home"],
     where: "drawings",
     group: "view",
     enabled: always,
-    run: (editor) => editor.look({ camera: null }),
+    run: showAll,
   },
   {
     id: "view.in",

@@ -26,9 +26,11 @@ import { useDraftKeys } from "./draw/useDraftKeys";
 import { ElevationView } from "./elevation/ElevationView";
 import { ReadingWords } from "./elevation/ReadingWords";
 import { oncePerFrame } from "./frames";
+import { CarriedStand } from "./hand/CarriedStand";
 import { elevationHand, planHand } from "./hand/hands";
 import type { Drawn, HandOptions } from "./hand/hosts";
 import { listen } from "./hand/pointers";
+import type { Box } from "./labels";
 import type { Look } from "./look";
 import { PlanView } from "./planView/PlanView";
 import { forgetWidths } from "./sketch";
@@ -42,6 +44,7 @@ export function Drawings() {
   const elevationElement = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
   const [typed, setTyped] = useState<TouchedDimension | null>(null);
+  const [box, setBox] = useState<BoxOn | null>(null);
   const pixelRatio = usePixelRatio();
   const look = useLook();
   const diagrams = useEditor((state) => state.view.overlays.diagrams);
@@ -91,7 +94,9 @@ export function Drawings() {
   useLayoutEffect(() => {
     latest.current = drawn;
   }, [drawn]);
-  useDraftKeys(useCallback(() => latest.current, []));
+  const latestDrawn = useCallback(() => latest.current, []);
+  const elements = useCallback(() => ({ plan: planElement.current, elevation: elevationElement.current }), []);
+  useDraftKeys(latestDrawn);
 
   const ready = drawn !== null;
   useEffect(() => {
@@ -99,18 +104,19 @@ export function Drawings() {
     if (!ready || plan === null || elevation === null) return;
     const editor = theEditor();
     const onFrame = oncePerFrame();
-    const options = (element: HTMLElement): HandOptions => ({
+    const options = (element: HTMLElement, drawing: BoxOn["drawing"]): HandOptions => ({
       editor,
       drawn: () => latest.current!,
       setCamera: (to) => onFrame(() => editor.look({ camera: to })),
       setCursor: (cursor) => {
         element.style.cursor = cursor;
       },
+      showBox: (around) => setBox(around === null ? null : { drawing, ...around }),
       typeDimension: setTyped,
     });
     const stop = [
-      listen(plan, drawingHost(planHand(options(plan)), options(plan))),
-      listen(elevation, elevationHand(options(elevation))),
+      listen(plan, drawingHost(planHand(options(plan, "plan")), options(plan, "plan"))),
+      listen(elevation, elevationHand(options(elevation, "elevation"))),
     ];
     return () => {
       for (const end of stop) end();
@@ -136,6 +142,7 @@ export function Drawings() {
             style={{ height: sheet.plan }}
           >
             <PlanView key={pixelRatio} map={drawn.plan} look={look} />
+            {box?.drawing === "plan" ? <SelectionBox {...box} /> : null}
           </div>
           <div
             ref={elevationElement}
@@ -146,7 +153,9 @@ export function Drawings() {
             style={{ height: sheet.elevation + sheet.diagrams }}
           >
             <ElevationView key={pixelRatio} map={drawn.elevation} diagrams={sheet.diagrams} look={look} />
+            {box?.drawing === "elevation" ? <SelectionBox {...box} /> : null}
           </div>
+          <CarriedStand elements={elements} drawn={latestDrawn} />
           <ReadingWords />
           <WalkwaysInWords />
           {typed === null ? null : <TypedDimension {...typed} close={() => setTyped(null)} />}
@@ -154,6 +163,15 @@ export function Drawings() {
       )}
     </div>
   );
+}
+
+interface BoxOn extends Box {
+  readonly drawing: "plan" | "elevation";
+}
+
+/** The box that selects the stands it touches. */
+function SelectionBox({ left, top, right, bottom }: Box) {
+  return <div className={styles.box} style={{ left, top, width: right - left, height: bottom - top }} />;
 }
 
 /** The extent of a plan: the same object for as long as it has the same numbers, so that other edits move nothing. */

@@ -13,6 +13,7 @@ import { revisionOf } from "./revision";
 import { viewOn } from "./selectors";
 import {
   type Answers,
+  type CarriedStand,
   type EditorState,
   type Notice,
   noSelection,
@@ -50,6 +51,8 @@ export interface Editor {
   readonly gesture: Gesture;
   /** Says what the running gesture has snapped to. */
   readonly showSnaps: (snaps: readonly SnapLine[]) => void;
+  /** Takes a stand from a list to be set down on the drawings; null = it has been, or is let go. */
+  readonly carry: (carried: CarriedStand | null) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Opens any entry of the history. */
@@ -83,6 +86,7 @@ export function createEditor(options: EditorOptions): Editor {
     preview: null,
     gesture: null,
     snaps: noSnaps,
+    carried: null,
     selection: noSelection,
     view: viewOn(options.document, null),
     answers: answersTo(options.document),
@@ -196,6 +200,7 @@ export function createEditor(options: EditorOptions): Editor {
     showSnaps: (snaps) => {
       if (snaps.length > 0 || getState().snaps.length > 0) setState({ snaps });
     },
+    carry: (carried) => setState({ carried }),
     undo: () => openEntry(getState().history.at - 1),
     redo: () => openEntry(getState().history.at + 1),
     goTo: openEntry,

@@ -1,7 +1,7 @@
 /** What the editor holds. Everything that is drawn comes from here. */
 
 import type { Report } from "../checks";
-import type { FindingCode, LayoutId, MassId, PlanDocument, Point, StandId, StepId } from "../plan";
+import type { FindingCode, LayoutId, MassId, PlanDocument, Point, StandDocument, StandId, StepId } from "../plan";
 import type { History } from "./history";
 
 export interface EditorState {
@@ -14,6 +14,8 @@ export interface EditorState {
   readonly gesture: string | null;
   /** What the running gesture has snapped to. */
   readonly snaps: readonly SnapLine[];
+  /** A stand on its way from a list to the drawings; null = none. */
+  readonly carried: CarriedStand | null;
   readonly selection: Selection;
   readonly view: View;
   /** What the engine answers for what is shown. */
@@ -47,6 +49,15 @@ export type Selection =
       readonly layout: LayoutId;
       readonly stands: readonly StandId[];
     };
+
+/** A free stand that is carried to where it shall stand. */
+export interface CarriedStand {
+  readonly stand: StandId;
+  /** Added to the plan's stands when it is set down; null = it is one of them. */
+  readonly made: StandDocument | null;
+  /** What it is set to, m. */
+  readonly height: number;
+}
 
 /** A line that a dragged stand's centre keeps to, in the piece frame, m. */
 export interface SnapLine {

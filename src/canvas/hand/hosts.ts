@@ -4,9 +4,11 @@ import { pieceFrame, toInner } from "../../geometry";
 import type { Point, Pose } from "../../plan";
 import { type Camera, type Editor, noSelection, shown, stepInView } from "../../store";
 import { type ElevationMap, type PlanMap, zoomed } from "../camera";
+import type { Box } from "../labels";
 import type { Look } from "../look";
 import type { TouchedDimension } from "../TypedDimension";
 import { hitElevation, hitPlan, type Target } from "./hit";
+import { marquee, sideInElevation, topInPlan } from "./marquee";
 import type { Grip, PointerHost, Stroke } from "./pointers";
 import { snapsOf } from "./snaps";
 import { movePiece, moveStands, turnPiece, turnStand } from "./strokes";
@@ -24,6 +26,8 @@ export interface HandOptions {
   readonly drawn: () => Drawn;
   readonly setCamera: (camera: Camera | null) => void;
   readonly setCursor: (cursor: string) => void;
+  /** Draws the box that selects, px; null takes it away. */
+  readonly showBox: (box: Box | null) => void;
   /** A dimension has been touched: it is to be typed. */
   readonly typeDimension: (dimension: TouchedDimension) => void;
 }
@@ -124,7 +128,7 @@ export function planHost(options: HandOptions): PointerHost {
     setCamera({ ...camera, s: camera.s - ds, t: camera.t - dt });
   };
 
-  function drag(target: Target, from: Point): Stroke {
+  function drag(target: Target, from: Point, box: boolean): Stroke {
     const { plan } = drawn();
     const state = editor.state();
     switch (target.kind) {
@@ -144,6 +148,7 @@ export function planHost(options: HandOptions): PointerHost {
       case "dimension":
       case "diagrams":
       case "nothing":
+        if (box) return marquee(editor, from, topInPlan(plan), options.showBox);
         return panStroke(options, from, "t");
       default:
         return target satisfies never;
@@ -155,7 +160,7 @@ export function planHost(options: HandOptions): PointerHost {
       const target = hit(at, finger);
       return {
         press: (add) => press(editor, target, add, options.typeDimension),
-        drag: () => drag(target, at),
+        drag: (box) => drag(target, at, box),
       };
     },
     hover: (at) => options.setCursor(at === null ? "default" : cursors[hit(at, false).kind]),
@@ -185,7 +190,7 @@ export function elevationHost(options: HandOptions): PointerHost {
     if (reading !== editor.state().view.reading) editor.look({ reading });
   };
 
-  function drag(target: Target, from: Point): Stroke {
+  function drag(target: Target, from: Point, box: boolean): Stroke {
     const { elevation } = drawn();
     const state = editor.state();
     const toPiece = ([x, y]: Point): Point => [elevation.toS(x), elevation.toZ(y)];
@@ -206,6 +211,7 @@ export function elevationHost(options: HandOptions): PointerHost {
       case "piece":
       case "dimension":
       case "nothing":
+        if (box) return marquee(editor, from, sideInElevation(elevation), options.showBox);
         return panStroke(options, from, "z");
       default:
         return target satisfies never;
@@ -220,7 +226,7 @@ export function elevationHost(options: HandOptions): PointerHost {
           if (target.kind === "diagrams") read(at);
           else press(editor, target, add, options.typeDimension);
         },
-        drag: () => drag(target, at),
+        drag: (box) => drag(target, at, box),
       };
     },
     hover: (at) => {

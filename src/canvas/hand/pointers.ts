@@ -18,8 +18,8 @@ export interface Stroke {
 export interface Grip {
   /** Pressed and let go in one place. `add`: with a modifier that adds to the selection. */
   readonly press: (add: boolean) => void;
-  /** Pressed and moved. */
-  readonly drag: () => Stroke;
+  /** Pressed and moved. `box`: with the key that draws a box over what is to be selected. */
+  readonly drag: (box: boolean) => Stroke;
 }
 
 export interface PointerHost {
@@ -99,7 +99,7 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
     if (phase.kind === "pressed") {
       const travel = Math.hypot(at[0] - phase.by.at[0], at[1] - phase.by.at[1]);
       if (travel < (phase.finger ? pressTravel.touch : pressTravel.mouse)) return;
-      phase = { kind: "dragging", by: phase.by, stroke: phase.grip.drag() };
+      phase = { kind: "dragging", by: phase.by, stroke: phase.grip.drag(event.shiftKey && !phase.finger) };
     }
     if (phase.kind === "dragging" && phase.by.id === event.pointerId) phase.stroke.move(at, event.altKey);
   }
@@ -139,6 +139,13 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
     if (down.delete(event.pointerId)) cancelStroke();
   }
 
+  /** Takes a drag back; what else Escape means is for another press. */
+  function onKey(event: KeyboardEvent): void {
+    if (event.key !== "Escape" || phase.kind !== "dragging") return;
+    event.preventDefault();
+    cancelStroke();
+  }
+
   function onWheel(event: WheelEvent): void {
     event.preventDefault();
     const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
@@ -156,6 +163,7 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
   element.addEventListener("pointercancel", onCancel);
   element.addEventListener("pointerleave", onLeave);
   element.addEventListener("wheel", onWheel, { passive: false });
+  element.addEventListener("keydown", onKey);
   return () => {
     cancelStroke();
     element.removeEventListener("pointerdown", onDown);
@@ -164,5 +172,6 @@ export function listen(element: HTMLElement, host: PointerHost): () => void {
     element.removeEventListener("pointercancel", onCancel);
     element.removeEventListener("pointerleave", onLeave);
     element.removeEventListener("wheel", onWheel);
+    element.removeEventListener("keydown", onKey);
   };
 }

@@ -24,6 +24,7 @@ import { nextMark } from "./marks";
 import { StandPicture } from "./StandPicture";
 import { StandTypeEditor } from "./StandTypeEditor";
 import standsStyles from "./stands.module.css";
+import { useCarry } from "./useCarry";
 import { wholeType } from "./wholeType";
 
 export default function RegisterPanel() {
@@ -49,7 +50,7 @@ export default function RegisterPanel() {
           </Button>
         }
       >
-        <TypesList plan={plan} edit={setEditing} />
+        <TypesList plan={plan} layout={layout} edit={setEditing} />
       </Section>
       <Dialog opened={editing !== null} onClose={() => setEditing(null)} title="Stand type">
         {editing !== null && <StandTypeEditor type={editing} />}
@@ -145,9 +146,7 @@ function StandsList({ plan, layout }: { readonly plan: Plan; readonly layout: La
             Show
           </Button>
         ) : (
-          <Button size="compact-md" variant="default" onClick={() => placeStand(plan, layout, stand.id)}>
-            Place
-          </Button>
+          <PlaceButton plan={plan} layout={layout} stand={stand} />
         ),
     },
     {
@@ -177,6 +176,37 @@ function StandsList({ plan, layout }: { readonly plan: Plan; readonly layout: La
       <AddStands plan={plan} />
     </>
   );
+}
+
+/** Pressed it sets the stand where there is most room; dragged onto the drawings, where it is let go. */
+function PlaceButton({
+  plan,
+  layout,
+  stand,
+}: {
+  readonly plan: Plan;
+  readonly layout: LayoutId;
+  readonly stand: Stand;
+}) {
+  const handle = useCarry(() => ({ stand: stand.id, made: null, height: usualHeight(plan, layout, stand.type) }));
+  return (
+    <Button
+      size="compact-md"
+      variant="default"
+      title={`Press to place ${stand.id}, or drag it onto the drawings`}
+      onClick={() => placeStand(plan, layout, stand.id)}
+      {...handle}
+    >
+      Place
+    </Button>
+  );
+}
+
+/** The height that a stand of a type is placed at: the nearest to that of the others, m. */
+function usualHeight(plan: Plan, layout: LayoutId, id: StandTypeId): number {
+  const type = plan.standTypes.find((one) => one.id === id);
+  const placements = plan.layouts.find((one) => one.id === layout)?.placements ?? [];
+  return type === undefined ? 0 : freePosition(plan.piece, placements, type).height;
 }
 
 /** Sets a free stand where it is farthest from the others, at the height nearest to theirs. */
@@ -226,34 +256,57 @@ function AddStands({ plan }: { readonly plan: Plan }) {
   );
 }
 
-function TypesList({ plan, edit }: { readonly plan: Plan; readonly edit: (type: StandTypeId) => void }) {
-  const format = useFormat();
+interface TypesProps {
+  readonly plan: Plan;
+  readonly layout: LayoutId;
+  readonly edit: (type: StandTypeId) => void;
+}
+
+function TypesList({ plan, layout, edit }: TypesProps) {
   if (plan.standTypes.length === 0) return <p className={styles.quiet}>No stand types yet.</p>;
   return (
-    <ul className={standsStyles.typeList}>
-      {plan.standTypes.map((type) => (
-        <li key={type.id}>
-          <button type="button" className={standsStyles.typeButton} onClick={() => edit(type.id)}>
-            <StandPicture type={type} height={type.height.min} small />
-            <span className={standsStyles.typeWords}>
-              <strong>{type.name}</strong>
-              <span className={styles.quiet}>
-                {type.ratedLoad === null
-                  ? "rating not known: type what the plate says"
-                  : `rated ${format(type.ratedLoad, "force")} a stand`}
-              </span>
-            </span>
-          </button>
-          <ActionIcon
-            variant="subtle"
-            aria-label={`Remove type ${type.name} with its stands`}
-            onClick={() => attempt("type.remove", { type: type.id })}
-          >
-            <Icon name="bin" />
-          </ActionIcon>
-        </li>
-      ))}
-    </ul>
+    <>
+      <p className={styles.quiet}>Drag a type onto the drawings to set a new stand of it there.</p>
+      <ul className={standsStyles.typeList}>
+        {plan.standTypes.map((type) => (
+          <TypeItem key={type.id} plan={plan} layout={layout} type={type} edit={edit} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Its picture is what a finger drags: the words beside it scroll the list. */
+function TypeItem({ plan, layout, type, edit }: TypesProps & { readonly type: Plan["standTypes"][number] }) {
+  const format = useFormat();
+  const { style, ...handle } = useCarry(() => {
+    const stand = nextMark(plan.stands, type) as StandId;
+    const made: StandDocument = { id: stand, type: type.id, condition: "in-service", lastInspected: null };
+    return { stand, made, height: usualHeight(plan, layout, type.id) };
+  });
+  return (
+    <li>
+      <button type="button" className={standsStyles.typeButton} onClick={() => edit(type.id)} {...handle}>
+        <span style={style}>
+          <StandPicture type={type} height={type.height.min} small />
+        </span>
+        <span className={standsStyles.typeWords}>
+          <strong>{type.name}</strong>
+          <span className={styles.quiet}>
+            {type.ratedLoad === null
+              ? "rating not known: type what the plate says"
+              : `rated ${format(type.ratedLoad, "force")} a stand`}
+          </span>
+        </span>
+      </button>
+      <ActionIcon
+        variant="subtle"
+        aria-label={`Remove type ${type.name} with its stands`}
+        onClick={() => attempt("type.remove", { type: type.id })}
+      >
+        <Icon name="bin" />
+      </ActionIcon>
+    </li>
   );
 }
 

@@ -287,6 +287,19 @@ export const actions: readonly Action[] = [
     enabled: anyStands,
     run: (editor) => editor.select({ kind: "stands", ids: standsAlong(layoutInView(editor.state()).placements) }),
   },
+  {
+    id: "stands.box",
+    label: "Select stands with a box: hold Shift and drag on the drawings",
+    keys: [],
+    where: "drawings",
+    group: "stands",
+    enabled: anyStands,
+    run: (editor) =>
+      editor.say({
+        kind: "information",
+        text: "Hold Shift and drag a box on a drawing: the stands it touches are selected.",
+      }),
+  },
   ...nudgeAction("ArrowRight", "toward the far end", 1, 0),
   ...nudgeAction("ArrowLeft", "toward the datum end", -1, 0),
   ...nudgeAction("ArrowUp", "to the left of the piece", 0, 1),

@@ -3,6 +3,7 @@ export { type Changes, changed, freeId, kept, mapped, reordered, withItem } from
 export { type EditArguments, type EditId, edits, type StandMove } from "./commands";
 export { type Action, actionFor, actions, nudgeOf, toggleJoint, walkEnds } from "./commands/actions";
 export { type KeyPress, keyName } from "./commands/keymap";
+export { nextMark } from "./commands/marks";
 export type { Keeping } from "./commands/outline";
 export { cutAt, type JointSpot, joinAfter, jointSpots, type Stretch, tidied, toggledJoint } from "./commands/parts";
 export * from "./drawing";

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { genericStands } from "../../src/library";
 import { camber } from "../../src/panels/piece/camber";
 import { freePosition, settable } from "../../src/panels/stands/freePosition";
-import { nextMark } from "../../src/panels/stands/marks";
 import { standViews } from "../../src/panels/stands/picture";
 import { wholeType } from "../../src/panels/stands/wholeType";
 import type { Placement, StandId, StandTypeId } from "../../src/plan";
+import { nextMark } from "../../src/store";
 
 const piece = {
   outline: [

@@ -4,7 +4,7 @@ import { ActionIcon, Button } from "@mantine/core";
 import { useState } from "react";
 import { genericStands } from "../../library";
 import type { LayoutId, Plan, Stand, StandDocument, StandId, StandTypeDocument, StandTypeId } from "../../plan";
-import { freeId, layoutInView, theEditor } from "../../store";
+import { freeId, layoutInView, nextMark, theEditor } from "../../store";
 import {
   ChoiceField,
   type Column,
@@ -20,7 +20,6 @@ import { attempt, useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import { conditionChoices } from "../words";
 import { freePosition } from "./freePosition";
-import { nextMark } from "./marks";
 import { StandPicture } from "./StandPicture";
 import { StandTypeEditor } from "./StandTypeEditor";
 import standsStyles from "./stands.module.css";

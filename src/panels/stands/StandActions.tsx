@@ -5,7 +5,7 @@ import { actions, theEditor } from "../../store";
 import { useCalm } from "../connect";
 import styles from "../panels.module.css";
 
-const shown = ["stands.all", "stands.space", "stands.mirror"];
+const shown = ["stands.all", "stands.space", "stands.mirror", "stands.copy"];
 const offered = actions.filter(({ id }) => shown.includes(id));
 
 export function StandActions() {

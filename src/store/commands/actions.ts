@@ -3,13 +3,14 @@
  * table of edits. Menus, keymap and help read this one.
  */
 
-import { type Display, formatQuantity, type Placement, pieceLength, type StandId, stepOf } from "../../plan";
+import { type Display, formatQuantity, type Placement, pieceLength, type StandId, stepOf, typeOf } from "../../plan";
 import { drawActions } from "../drawing/actions";
 import type { Editor } from "../editor";
 import { canRedo, canUndo } from "../history";
 import { layoutInView, selectedStands, shown } from "../selectors";
 import { type EditorState, noSelection } from "../state";
 import { jointSpots } from "./parts";
+import { copiesOf } from "./stands";
 
 export interface Action {
   readonly id: string;
@@ -208,6 +209,22 @@ function mirror(editor: Editor): void {
   editor.run("stands.move", { layout: layout.id, moves, label: "Mirror the stands" });
 }
 
+/** Sets a like stand beside each of the selected ones, clear of its top, and selects the copies. */
+function copy(editor: Editor): void {
+  const state = editor.state();
+  const plan = shown(state);
+  const layout = layoutInView(state);
+  const chosen = layout.placements.filter(({ stand }) => selectedStands(state).includes(stand));
+  const stands = chosen.map(({ stand }) => stand);
+  const ss = chosen.map(({ s }) => s);
+  const wide = Math.max(...chosen.map(({ stand }) => typeOf(plan, stand).top.width));
+  const { coarse } = nudgeOf(plan.display);
+  const along = tidy(Math.ceil((Math.max(...ss) - Math.min(...ss) + 2 * wide) / coarse) * coarse);
+  const by = Math.max(...ss) + along <= pieceLength(plan.piece) ? along : -along;
+  const ids = copiesOf(state.document, layout.id, stands).map(({ id }) => id);
+  if (editor.run("stands.copy", { layout: layout.id, stands, by })) editor.select({ kind: "stands", ids });
+}
+
 /** Zooms about the middle of the drawings. */
 function zoom(editor: Editor, factor: number): void {
   const { camera, fitted } = editor.state().view;
@@ -352,6 +369,15 @@ export const actions: readonly Action[] = [
     group: "stands",
     enabled: anyStands,
     run: mirror,
+  },
+  {
+    id: "stands.copy",
+    label: "Copy the selected stands",
+    keys: ["C"],
+    where: "drawings",
+    group: "stands",
+    enabled: someStands,
+    run: copy,
   },
   {
     id: "piece.select",

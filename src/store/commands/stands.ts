@@ -1,8 +1,9 @@
 /** Edits of a layout: what stands where. Lengths in m in the piece frame, angles in degrees. */
 
-import type { LayoutDocument, LayoutId, PlacementDocument, PlanDocument, StandId } from "../../plan";
+import type { LayoutDocument, LayoutId, PlacementDocument, PlanDocument, StandDocument, StandId } from "../../plan";
 import { changed, freeId, kept, mapped, withItem } from "../change";
 import { edit } from "./command";
+import { nextMark } from "./marks";
 
 interface OnStand {
   readonly layout: LayoutId;
@@ -35,6 +36,34 @@ function onStand(
   );
 }
 
+/** The stands that copies of some would be, in their order: free ones of the same type first, then new ones. */
+export function copiesOf(
+  document: Pick<PlanDocument, "stands" | "standTypes" | "layouts">,
+  layout: LayoutId,
+  stands: readonly StandId[],
+): readonly StandDocument[] {
+  const placed = new Set(document.layouts.find(({ id }) => id === layout)?.placements.map(({ stand }) => stand) ?? []);
+  const taken: StandDocument[] = [];
+  for (const original of stands) {
+    const type = document.standTypes.find(
+      ({ id }) => id === document.stands.find((stand) => stand.id === original)?.type,
+    );
+    if (type === undefined) continue;
+    const free = document.stands.find(
+      (stand) => stand.type === type.id && !placed.has(stand.id) && !taken.includes(stand),
+    );
+    taken.push(
+      free ?? {
+        id: nextMark([...new Set([...document.stands, ...taken])], type) as StandId,
+        type: type.id,
+        condition: "in-service",
+        lastInspected: null,
+      },
+    );
+  }
+  return taken;
+}
+
 export const standEdits = {
   /** Sets a stand of the register under the piece. Already placed in the layout = moved there. */
   "stand.place": edit<{ layout: LayoutId; placement: PlacementDocument }>({
@@ -64,6 +93,27 @@ export const standEdits = {
       );
     },
     burst: ({ burst }) => burst ?? null,
+  }),
+  /**
+   * A like stand beside each, farther along by `by` m, set as it is: a free stand of the plan of the same type, else a
+   * new one. `copiesOf` says which.
+   */
+  "stands.copy": edit<{ layout: LayoutId; stands: readonly StandId[]; by: number }>({
+    label: ({ stands }) => (stands.length === 1 ? `Copy ${stands[0]}` : `Copy ${stands.length} stands`),
+    run: (document, { layout, stands, by }) => {
+      const made = copiesOf(document, layout, stands);
+      const added = made.filter(({ id }) => !document.stands.some((stand) => stand.id === id));
+      const known = added.length === 0 ? document : changed(document, { stands: [...document.stands, ...added] });
+      return inLayout(known, layout, (placements) => [
+        ...placements,
+        ...stands.flatMap((stand, index) => {
+          const placement = placements.find((one) => one.stand === stand);
+          const copy = made[index];
+          if (placement === undefined || copy === undefined) return [];
+          return [{ ...placement, stand: copy.id, s: placement.s + by }];
+        }),
+      ]);
+    },
   }),
   /** Degrees counter-clockwise from square to the piece. */
   "stand.turn": edit<OnStand & { angle: number; burst?: string }>({

@@ -4,6 +4,8 @@ import { chromiumFlags, chromiumPath } from "./scripts/chromium.mjs";
 /** A server of its own, of the build as it is now: two runs at once each need a port. */
 const port = Number(process.env.TEST_PORT ?? 4919);
 const executablePath = chromiumPath();
+/** The build that is served; another one than `dist` where that may be built again during the run. */
+const build = process.env.TEST_BUILD ?? "dist";
 
 export default defineConfig({
   testDir: "tests/browser",
@@ -16,6 +18,8 @@ export default defineConfig({
   reporter: [["list"], ["json", { outputFile: "reports/browser.json" }]],
   use: {
     baseURL: `http://127.0.0.1:${port}/`,
+    // Nothing that a person presses is waited for longer: what never comes is said soon.
+    actionTimeout: 15_000,
     viewport: { width: 1440, height: 900 },
     launchOptions: {
       args: chromiumFlags,
@@ -24,7 +28,7 @@ export default defineConfig({
   },
   projects: [{ name: "chromium" }],
   webServer: {
-    command: `npx --no-install vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    command: `npx --no-install vite preview --host 127.0.0.1 --port ${port} --strictPort --outDir ${build}`,
     url: `http://127.0.0.1:${port}/`,
     reuseExistingServer: false,
     stdout: "ignore",

@@ -10,7 +10,7 @@ export function LiveRegion() {
   const { face, words, counts } = verdictSummary(report);
   const verdict = face === "pending" ? "" : `The plan ${words}${counts === "" ? "" : `: ${counts}`}.`;
   return (
-    <div className={styles.hiddenWords} role="status" aria-live="polite" aria-atomic="true">
+    <div className={styles.hiddenWords} role="status" aria-live="polite" aria-atomic="true" data-testid="announcer">
       {announcement === "" ? "" : `${announcement}. `}
       {verdict}
     </div>

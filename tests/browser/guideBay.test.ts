@@ -86,8 +86,7 @@ async function expectWidths(hand: Hand, clear: number, withoutLegs: number): Pro
   expect(Math.abs((await read(page, "Without the legs")) - withoutLegs)).toBeLessThan(0.003);
 }
 
-/** By keyboard alone this task is not shown yet: the corners of the bay are drawn, and the way from there to the bar is not found. */
-for (const name of handNames.filter((one) => one !== "keyboard"))
+for (const name of handNames)
   test.describe(`by ${name}`, () => {
     test.use(machines[name]);
     test("a girder in a tight bay, the way out kept clear", async ({ page }) => {

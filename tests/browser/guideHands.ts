@@ -1,6 +1,7 @@
 /** Three ways to work the page, each by itself: the mouse, a finger, and the keyboard alone. */
 
 import { type CDPSession, expect, type Locator, type Page } from "@playwright/test";
+import { settled } from "./byHand";
 import { drag, onPlan, placeOf } from "./page";
 
 /** A place in metres: of the piece, (s, t). */
@@ -70,7 +71,10 @@ function mouse(page: Page): Hand {
       const from = await placeOf(page, stand);
       await drag(page, await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
     },
-    drawRectangle: async (from, to) => drag(page, await onPlan(page, ...from), await onPlan(page, ...to)),
+    drawRectangle: async (from, to) => {
+      await settled(page);
+      await drag(page, await onPlan(page, ...from), await onPlan(page, ...to));
+    },
   };
 }
 
@@ -105,7 +109,10 @@ function finger(page: Page): Hand {
       const from = await placeOf(page, stand);
       await slide(await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
     },
-    drawRectangle: async (from, to) => slide(await onPlan(page, ...from), await onPlan(page, ...to)),
+    drawRectangle: async (from, to) => {
+      await settled(page);
+      await slide(await onPlan(page, ...from), await onPlan(page, ...to));
+    },
   };
 }
 

@@ -16,14 +16,18 @@ export const fold = (within: Page | Locator, words: string): Locator =>
   within.locator("summary").filter({ hasText: words });
 
 export async function openTab(hand: Hand, name: "Findings" | "Stands" | "Piece" | "Steps" | "Plan"): Promise<void> {
-  await hand.press(hand.page.getByRole("tab", { name, exact: true }));
+  const tab = hand.page.getByRole("tab", { name, exact: true });
+  await hand.press(tab);
+  await expect(tab).toHaveAttribute("aria-selected", "true");
 }
 
 /** Folds something out; what is open stays so. */
 export async function unfold(hand: Hand, within: Page | Locator, words: string): Promise<void> {
   const heading = fold(within, words);
-  if (await heading.evaluate((summary) => (summary.parentElement as HTMLDetailsElement).open)) return;
+  const open = () => heading.evaluate((summary) => (summary.parentElement as HTMLDetailsElement).open);
+  if (await open()) return;
   await hand.press(heading);
+  await expect.poll(open).toBe(true);
 }
 
 /** What a new plan asks; left out = "don't know". */
@@ -79,7 +83,7 @@ export async function expectVerdict(page: Page, verdict: RegExp): Promise<void> 
 /** What a stand carries as planned, in the words of the table, which is opened for it. */
 export async function expectCarries(hand: Hand, stand: string, words: string): Promise<void> {
   const tab = hand.page.getByRole("tab", { name: "Stands", exact: true });
-  if ((await tab.getAttribute("aria-selected")) !== "true") await hand.press(tab);
+  if ((await tab.getAttribute("aria-selected")) !== "true") await openTab(hand, "Stands");
   await expect(hand.page.getByTestId(`level-${stand}`)).toHaveText(words);
 }
 

@@ -209,7 +209,7 @@ test("says what changed to those who do not see it", async ({ page }) => {
   const field = page.getByLabel("A, distance from the datum end");
   await field.fill("2 m");
   await field.press("Enter");
-  await expect(page.getByRole("status")).toContainText("Move A");
+  await expect(page.getByTestId("announcer")).toContainText("Move A");
 });
 
 test.describe("a new plan, one screen", () => {

@@ -1,10 +1,13 @@
 /** What can be drawn by hand, imported or traced: one menu over the drawings. */
 
 import { Button, Menu } from "@mantine/core";
+import { useEffect, useRef } from "react";
 import { type ShapeKind, shapeNatures, theDrafting, useDrafting } from "../../store";
 import { Icon } from "../../ui";
 import { usePlan } from "../connect";
+import { foreseeTool } from "./DrawingBar";
 import styles from "./drawing.module.css";
+import { focusIsLost } from "./focus";
 
 const onPiece: readonly ShapeKind[] = ["outline", "restZone", "noRestZone", "workWindow"];
 const inBay: readonly ShapeKind[] = ["obstacle", "noFootZone", "walkway"];
@@ -30,15 +33,24 @@ export interface DrawMenuProps {
 export function DrawMenu({ importDrawing, tracePicture }: DrawMenuProps) {
   const { bay } = usePlan();
   const picture = useDrafting((state) => state.picture);
+  const toolInHand = useDrafting((state) => state.tool.kind !== "none");
+  const button = useRef<HTMLButtonElement>(null);
+  // The bar goes when it is done with: keys go on from where it was opened.
+  const had = useRef(false);
+  useEffect(() => {
+    if (had.current && !toolInHand && focusIsLost()) button.current?.focus({ preventScroll: true });
+    had.current = toolInHand;
+  }, [toolInHand]);
   const item = (kind: ShapeKind, disabled = false) => (
     <Menu.Item key={kind} disabled={disabled} onClick={() => theDrafting().begin(kind)}>
       {asks[kind]}
     </Menu.Item>
   );
   return (
-    <Menu position="bottom-end" withinPortal={false}>
+    <Menu position="bottom-end" withinPortal={false} onOpen={foreseeTool}>
       <Menu.Target>
         <Button
+          ref={button}
           className={styles.drawButton}
           size="compact-md"
           variant="subtle"

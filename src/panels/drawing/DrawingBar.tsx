@@ -1,23 +1,21 @@
 /** The bar over the plan view while something is drawn, changed or traced: what is asked for, typed numbers, the ends. */
 
-import { lazy, Suspense, useEffect, useRef } from "react";
+import { lazy, Suspense, useRef } from "react";
 import { theDrafting, useDrafting } from "../../store";
 import { DisplayUnits } from "../../ui";
 import { usePlan } from "../connect";
 import styles from "./drawing.module.css";
 
-const ToolBar = lazy(() => import("./ToolBar"));
+const loadToolBar = () => import("./ToolBar");
+const ToolBar = lazy(loadToolBar);
+/** Begins to load what the bar holds: whoever opens the menu is about to need it. */
+export const foreseeTool = (): void => void loadToolBar();
 
 export function DrawingBar() {
   const tool = useDrafting((state) => state.tool);
   const whole = useDrafting((state) => state.wholeSheet);
   const { display } = usePlan();
   const bar = useRef<HTMLElement>(null);
-  const inHand = tool.kind === "draw" || tool.kind === "scale picture" || tool.kind === "move picture";
-  // Keys and screen readers begin here; a finger sees no keyboard come up, because no field is focused.
-  useEffect(() => {
-    if (inHand) bar.current?.focus({ preventScroll: true });
-  }, [inHand]);
   if (tool.kind === "none") return null;
   return (
     <DisplayUnits display={display}>
@@ -34,7 +32,7 @@ export function DrawingBar() {
         }}
       >
         <Suspense>
-          <ToolBar tool={tool} />
+          <ToolBar tool={tool} bar={bar} />
         </Suspense>
       </section>
     </DisplayUnits>

@@ -12,7 +12,7 @@ const random = randomNumbers(seed);
 let [bounded, lost] = [0, 0];
 for (let n = 0; n < plans; n++) {
   const plan = randomPlan(random);
-  const bounds = certifiedBoundsOf(plan, plan.steps[0]!, { shouldStop: () => false, branches: 20_000 });
+  const bounds = certifiedBoundsOf(plan, plan.steps[0]!);
   if (bounds.status !== "bounded") continue;
   bounded++;
   for (const words of beaten(bounds, attack(plan, tries, random), 1e-3)) {

@@ -5,7 +5,6 @@ import { randomNumbers, randomPlan } from "../tests/statics/bounds/plans";
 import { machine, writeReport } from "./measure";
 
 const plans = 60;
-const effort = { shouldStop: () => false, branches: 20_000 };
 
 const quantile = (values: readonly number[], share: number) =>
   values.toSorted((a, b) => a - b)[Math.floor(share * (values.length - 1))]!;
@@ -30,7 +29,7 @@ for (const beam of ["rigid", "elastic", "torsion-flexible"] as const) {
       const start = performance.now();
       const first = boundsOf(plan, step);
       const between = performance.now();
-      const bounds = certifiedBoundsOf(plan, step, effort);
+      const bounds = certifiedBoundsOf(plan, step);
       if (bounds.status !== "bounded" || first.status !== "bounded") continue;
       attained.push(between - start);
       proof.push(performance.now() - between);

@@ -7,9 +7,19 @@ import type { FloorReport } from "../floor";
 import { floorOf } from "../floor";
 import type { Layout, Plan, Step } from "../plan";
 import { criteriaOf, layoutOf, memo, setDownFactorOf } from "../plan";
-import { assembleStep, boundsOf, certifiedBoundsOf, type StepLevel, solveStep, tippingOf } from "../statics";
+import {
+  assembleStep,
+  boundsSearch,
+  certifiedBoundsSearch,
+  ended,
+  mapped,
+  type Pausing,
+  type StepLevel,
+  solveStep,
+  tippingOf,
+} from "../statics";
 import { boundsFrom, certificatesFrom } from "./bounds";
-import { memoByIdentity } from "./memo";
+import { memoByIdentity, workByIdentity } from "./memo";
 import {
   type Answers,
   known,
@@ -92,37 +102,19 @@ export function diagramsPart(plan: Plan, step: Step): Part<StepDiagrams> {
 }
 const diagramsOf = memo(({ parts }: StepLevel): Part<StepDiagrams> => known(parts));
 
-/** Least and most of each reaction over the box, with witnesses, and the statics limits. */
-export const boundsPart: (plan: Plan, step: Step) => Part<StepBounds> = memoByIdentity(boundsKeys, (plan, step) =>
-  known(boundsFrom(boundsOf(plan, step))),
+/** Least and most of each reaction over the box, with witnesses, and the statics limits; pauses after every climb. */
+export const boundsWork: (plan: Plan, step: Step) => Pausing<Part<StepBounds>> = workByIdentity(
+  boundsKeys,
+  (plan, step) => mapped(boundsSearch(plan, step), (bounds) => known(boundsFrom(bounds))),
 );
+export const boundsPart = (plan: Plan, step: Step): Part<StepBounds> => ended(boundsWork(plan, step));
 
-/**
- * How long a proof may go on: branches × contacts², which is what a branch costs, for all stands of a step together and
- * for one bound. A count, not a time, so that every run proves the same.
- */
-const proofBudget = { step: 3e7, bound: 1e7 } as const;
-
-/** Proved outer bounds. What `stop` cut short is not remembered. */
-export function certificatesPart(plan: Plan, step: Step, stop: () => boolean = () => false): Part<StepCertificates> {
-  const remembered = certificatesOf(plan, step);
-  if (remembered.value !== null) return remembered.value;
-  const contacts = assembleStep(plan, step).parts.reduce((count, part) => count + part.contacts.length, 0);
-  const cost = Math.max(1, contacts) ** 2;
-  let spent = 0;
-  let stopped = false;
-  const shouldStop = () => {
-    spent += cost;
-    stopped ||= stop();
-    return stopped || spent > proofBudget.step;
-  };
-  const branches = Math.ceil(proofBudget.bound / cost);
-  const proved = known(certificatesFrom(certifiedBoundsOf(plan, step, { shouldStop, branches })));
-  if (!stopped) remembered.value = proved;
-  return proved;
-}
-
-const certificatesOf = memoByIdentity(boundsKeys, (): { value: Part<StepCertificates> | null } => ({ value: null }));
+/** Proved outer bounds; pauses after every branch with what is proved so far. */
+export const certificatesWork: (plan: Plan, step: Step) => Pausing<Part<StepCertificates>> = workByIdentity(
+  boundsKeys,
+  (plan, step) => mapped(certifiedBoundsSearch(plan, step), (bounds) => known(certificatesFrom(bounds))),
+);
+export const certificatesPart = (plan: Plan, step: Step): Part<StepCertificates> => ended(certificatesWork(plan, step));
 
 /** The bounds as a proof leaves them: the same object for the same certificates. */
 export const boundsProved: (certificates: StepCertificates) => Part<StepBounds> = memo(({ bounds }) => known(bounds));
@@ -136,9 +128,18 @@ const strengthFrom = memoByIdentity(
     known(strengthOf(plan, step, knownValue(levelPart(plan, step)), knownValue(bounds))),
 );
 
-/** The piece's own strength and the pressure on the tops; null where there are no reactions. */
+/** The piece's own strength and the pressure on the tops, as far as climbs attain; null where there are no reactions. */
 export function strengthPart(plan: Plan, step: Step): Part<StepStrength | null> {
   return strengthFrom(plan, step, boundsPart(plan, step));
+}
+
+/** The same over what the proof leaves as the bounds; pauses with it. */
+export function strengthWork(plan: Plan, step: Step): Pausing<Part<StepStrength | null>> {
+  return mapped(certificatesWork(plan, step), (certificates) =>
+    certificates.status === "known"
+      ? strengthFrom(plan, step, boundsProved(certificates.value))
+      : strengthPart(plan, step),
+  );
 }
 
 /** Stresses of the slab under the feet of a step; null without a slab, and where there are no greatest reactions. */
@@ -170,11 +171,6 @@ export const forFindings: Answers = {
 /** Everything but the margins, which take seconds. */
 export const withoutMargins: Answers = {
   ...forFindings,
-  certificates: (plan, step) => certificatesPart(plan, step),
-  strength: (plan, step) => {
-    const certificates = certificatesPart(plan, step);
-    return certificates.status === "known"
-      ? strengthFrom(plan, step, boundsProved(certificates.value))
-      : strengthPart(plan, step);
-  },
+  certificates: certificatesPart,
+  strength: (plan, step) => ended(strengthWork(plan, step)),
 };

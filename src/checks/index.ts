@@ -3,13 +3,16 @@ export { findingsOf, layoutReportOf, reportOf, stepReportOf } from "./assemble";
 export { computed, marginsPart } from "./computed";
 export {
   boundsPart,
+  boundsWork,
   certificatesPart,
+  certificatesWork,
   diagramsPart,
   floorPart,
   forFindings,
   levelPart,
   slabPart,
   strengthPart,
+  strengthWork,
   tippingPart,
   withoutMargins,
 } from "./engine";

@@ -1,11 +1,12 @@
 /** Good up to: what a step still takes before something fails that did not fail before, all else as planned. */
 
 import type { Plan, Step, StepId } from "../plan";
-import { partsOf, stepOf } from "../plan";
+import { layoutOf, partsOf, stepOf } from "../plan";
 import { stepReportOf } from "./assemble";
 import { forFindings } from "./engine";
+import { failingInStep, failingOnFloor } from "./failing";
 import { type Answers, type GoodUpTo, knownValue, pending } from "./parts";
-import { type Finding, type StepReport, worstOf } from "./report";
+import { type StepReport, worstOf } from "./report";
 import {
   landedOff,
   turnedRound,
@@ -29,12 +30,12 @@ const mostHalvings = 20;
  * Everything that `goodUpTo` of a step says. A generator that pauses after every plan that it has checked, so that a
  * worker can look for messages, stop it or show how far it is.
  */
-export function* marginsSearch(plan: Plan, stepId: StepId): Generator<void, GoodUpTo> {
+export function* marginsSearch(plan: Plan, stepId: StepId): Generator<undefined, GoodUpTo> {
   const step = stepOf(plan, stepId);
   const planned = checked(plan, step);
-  const before = failing(planned);
+  const before = new Set(failing(plan, step));
   const nothingNew = (changed: Plan, answers: Answers) =>
-    [...failing(checked(changed, step, answers))].every((check) => before.has(check));
+    failing(changed, step, answers).every((check) => before.has(check));
   const upTo = (from: number, to: number, change: (value: number) => Plan) =>
     largest(from, to, (value) => nothingNew(change(value), onStands));
   const eitherWay = (change: (off: number) => Plan) =>
@@ -74,28 +75,21 @@ export function goodUpTo(plan: Plan, step: StepId, stop: () => boolean = () => f
 }
 
 /** The step's report in a changed plan; its own checks and those of its layout's floor. */
-function checked(plan: Plan, { id }: Pick<Step, "id">, answers: Answers = forFindings): StepReport {
-  return stepReportOf(plan, stepOf(plan, id), answers);
+function checked(plan: Plan, { id }: Pick<Step, "id">): StepReport {
+  return stepReportOf(plan, stepOf(plan, id), forFindings);
 }
 
 /** Without the floor, which weights, tolerances, pushes and loads leave as it is. */
 const onStands: Answers = { ...forFindings, floor: () => pending() };
 
-/** The checks that fail, each by its code and stand. */
-export function failing({ findings, floorFindings }: StepReport): ReadonlySet<string> {
-  return new Set([...findings, ...floorFindings].filter(({ verdict }) => verdict === "fails").map(checkOf));
+/** The checks of a step and of its layout's floor that fail in a changed plan. */
+function failing(plan: Plan, { id }: Pick<Step, "id">, answers: Answers = forFindings): readonly string[] {
+  const step = stepOf(plan, id);
+  return [...failingInStep(plan, step, answers), ...failingOnFloor(plan, layoutOf(plan, step), answers)];
 }
-
-/** What makes a check the same check in a changed plan. */
-export function checkOf({ code, stand }: Finding): string {
-  return codesOfOneStep.has(code) || stand === null ? code : `${code} ${stand}`;
-}
-
-/** One finding a step, whichever stand governs. */
-const codesOfOneStep: ReadonlySet<string> = new Set(["tilts", "slides", "slab"]);
 
 /** The largest value that still holds: a scan in equal steps, then halving where it first does not. */
-function* largest(from: number, to: number, holds: (value: number) => boolean): Generator<void, number> {
+function* largest(from: number, to: number, holds: (value: number) => boolean): Generator<undefined, number> {
   let low = from;
   let high: number | null = null;
   for (let step = 1; step <= scanSteps && high === null; step++) {

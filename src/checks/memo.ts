@@ -1,3 +1,5 @@
+import type { Pausing } from "../statics";
+
 /**
  * Remembers answers by the identity of what they were computed from: objects weakly, primitives by value. Two calls
  * with the same objects give the same answer object, so unchanged sub-objects of a plan keep their answers.
@@ -12,6 +14,19 @@ export function memoByIdentity<Arguments extends readonly unknown[], Answer>(
     for (const key of keysOf(...args)) branch = branch.next(key);
     if (branch.leaf === undefined) branch.leaf = { answer: compute(...args) };
     return branch.leaf.answer;
+  };
+}
+
+/** The same for work that pauses: what is given up before its end is not remembered. */
+export function workByIdentity<Arguments extends readonly unknown[], Answer>(
+  keysOf: (...args: Arguments) => readonly [object, ...unknown[]],
+  work: (...args: Arguments) => Pausing<Answer>,
+): (...args: Arguments) => Pausing<Answer> {
+  const placeOf = memoByIdentity(keysOf, (): { done: { readonly answer: Answer } | null } => ({ done: null }));
+  return function* (...args) {
+    const place = placeOf(...args);
+    place.done ??= { answer: yield* work(...args) };
+    return place.done.answer;
   };
 }
 

@@ -54,7 +54,7 @@ function limitsOf(plan: Plan, step: Step): readonly (number | null)[] {
 }
 
 /** Works out the map of a step, pausing after each contour of each part. */
-export function* standingSearch(plan: Plan, step: Step): Generator<void, Part<StepStanding>> {
+export function* standingSearch(plan: Plan, step: Step): Generator<undefined, Part<StepStanding>> {
   const level = knownValue(levelPart(plan, step));
   const tipping = knownValue(tippingPart(plan, step, boundsPart(plan, step)));
   if (level === null || tipping === null) return pending();

@@ -64,14 +64,14 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
 
   function start(ask: Ask): void {
     const plan = complete(ask.document);
-    const questions = questionsOf(plan, ask).filter((question) => remembered.exact(plan, question) === null);
+    const questions = questionsOf(plan, ask).filter((question) => !remembered.knows(plan, question));
     if (questions.length > 0) void run(ask, plan, questions);
   }
 
   async function run(ask: Ask, plan: Plan, questions: readonly Question[]): Promise<void> {
     running = ask;
-    const reply = proxy(({ question, answer }: Reply) => {
-      remembered.keep(plan, question, answer);
+    const reply = proxy(({ question, answer, whole }: Reply) => {
+      remembered.keep(plan, question, answer, whole);
       answered();
     });
     const subject = subjectOf(ask);
@@ -84,7 +84,7 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
       }
     } catch (error) {
       const why = `the engine stopped: ${error instanceof Error ? error.message : String(error)}`;
-      for (const question of questions) remembered.keep(plan, question, failed(why));
+      for (const question of questions) remembered.keep(plan, question, failed(why), true);
       answered();
     }
     next();
@@ -144,8 +144,11 @@ function questionsOf(plan: Plan, { step: inView, hasty, standing = false }: Ask)
     ...ofSteps("bounds"),
     ...ofLayouts("floor"),
     ...(standing ? [{ part: "standing", of: inView } as const] : []),
-    ...ofSteps("strength"),
-    ...ofSteps("certificates"),
+    // The strength is looked at over what the proof leaves.
+    ...steps.flatMap(({ id }): Question[] => [
+      { part: "certificates", of: id },
+      { part: "strength", of: id },
+    ]),
     ...ofSteps("margins"),
   ];
 }

@@ -1,12 +1,24 @@
 /** The worker's side of the protocol: works through questions, and gives up when a newer subject has come. */
 
-import { computed, failed, known, marginsSearch, type Part, standingSearch } from "../checks";
+import {
+  boundsWork,
+  certificatesWork,
+  computed,
+  failed,
+  known,
+  marginsSearch,
+  type Part,
+  standingSearch,
+  strengthWork,
+} from "../checks";
 import { complete, layoutOf, type Plan, type PlanDocument, stepOf } from "../plan";
 import { breathe } from "./breathe";
 import type { Engine, Question, Subject } from "./protocol";
 
 /** Long work lets messages in this often, ms. */
 const stint = 8;
+/** What is known so far is said after so long, ms, where the work goes on. */
+const patience = 250;
 
 export function createEngine(): Engine {
   let last: { readonly revision: number; readonly document: PlanDocument } | null = null;
@@ -36,9 +48,11 @@ export function createEngine(): Engine {
       last = { revision: subject.revision, document };
       const plan = complete(document);
       for (const question of questions) {
-        const answer = (await stopped()) ? null : await workOn(plan, question, stopped);
+        const say = (answer: Part<unknown>, whole: boolean) =>
+          reply({ revision: subject.revision, question, answer, whole });
+        const answer = (await stopped()) ? null : await workOn(plan, question, stopped, (soFar) => say(soFar, false));
         if (answer === null) return true;
-        reply({ revision: subject.revision, question, answer });
+        say(answer, true);
       }
       return true;
     },
@@ -48,15 +62,27 @@ export function createEngine(): Engine {
   };
 }
 
-/** The answer to a question; null where it was stopped before. */
-async function workOn(plan: Plan, question: Question, stopped: () => Promise<boolean>): Promise<Part<unknown> | null> {
+/** The answer to a question; null where it was stopped before. What is known after a while is said once meanwhile. */
+async function workOn(
+  plan: Plan,
+  question: Question,
+  stopped: () => Promise<boolean>,
+  sayMeanwhile: (answer: Part<unknown>) => void,
+): Promise<Part<unknown> | null> {
   try {
     const work = working(plan, question);
-    let since = performance.now();
+    const begun = performance.now();
+    let since = begun;
+    let said = false;
     for (;;) {
       const next = work.next();
       if (next.done === true) return next.value;
-      if (performance.now() - since < stint) continue;
+      const now = performance.now();
+      if (now - since < stint) continue;
+      if (!said && now - begun >= patience && next.value !== undefined) {
+        sayMeanwhile(next.value());
+        said = true;
+      }
       if (await stopped()) return null;
       since = performance.now();
     }
@@ -65,15 +91,17 @@ async function workOn(plan: Plan, question: Question, stopped: () => Promise<boo
   }
 }
 
-/** Works on a question, pausing where it can be stopped. */
-function* working(plan: Plan, question: Question): Generator<unknown, Part<unknown>> {
+/** Works on a question, pausing where it can be stopped; some pauses can be asked what is known so far. */
+function* working(plan: Plan, question: Question): Generator<(() => Part<unknown>) | undefined, Part<unknown>> {
   switch (question.part) {
     case "floor":
       return computed.floor(plan, layoutOf(plan, question.of));
     case "bounds":
+      return yield* boundsWork(plan, stepOf(plan, question.of));
     case "strength":
+      return yield* strengthWork(plan, stepOf(plan, question.of));
     case "certificates":
-      return computed[question.part](plan, stepOf(plan, question.of));
+      return yield* certificatesWork(plan, stepOf(plan, question.of));
     case "margins":
       return known(yield* marginsSearch(plan, question.of));
     case "standing":

@@ -25,12 +25,14 @@ export interface Reply {
   readonly revision: number;
   readonly question: Question;
   readonly answer: Part<unknown>;
+  /** false = what is known so far, valid as far as it goes; the whole answer follows unless the work is stopped. */
+  readonly whole: boolean;
 }
 
 /** The worker's side. */
 export interface Engine {
   /**
-   * Answers the questions in order, each by a call of `reply` as soon as it is known. Looks for a newer subject or a stop
+   * Answers the questions in order, each by a call of `reply` as soon as it is known, and long ones by one before. Looks for a newer subject or a stop
    * between answers, and in long ones every few ms, and gives up then. Resolves when no more replies will come; false
    * where it does not know the document that the layouts belong to.
    */

@@ -5,18 +5,20 @@ import type { Layout, LayoutId, Plan } from "../plan";
 import type { Question } from "./protocol";
 
 export interface Remembered {
-  /** The answer for exactly this plan, or pending with the last one. */
+  /** The answer for exactly this plan, be it whole or not, or pending with the last one. */
   readonly find: (plan: Plan, question: Question) => Part<unknown>;
-  /** The answer for exactly this plan; null where there is none. */
-  readonly exact: (plan: Plan, question: Question) => Part<unknown> | null;
+  /** Whether the whole answer for exactly this plan is here. */
+  readonly knows: (plan: Plan, question: Question) => boolean;
   /** Pending with the last answer to such a question, of whatever plan. */
   readonly last: (question: Question) => Part<unknown>;
-  readonly keep: (plan: Plan, question: Question, answer: Part<unknown>) => void;
+  /** @param whole false = only what is known so far: the question is still to be asked. */
+  readonly keep: (plan: Plan, question: Question, answer: Part<unknown>, whole: boolean) => void;
 }
 
 interface Entry {
   readonly keys: readonly unknown[];
   readonly answer: Part<unknown>;
+  readonly whole: boolean;
 }
 
 export function createRemembered(): Remembered {
@@ -25,28 +27,28 @@ export function createRemembered(): Remembered {
   const nothing = pending();
   const last = (question: Question): Part<unknown> => newest.get(nameOf(question)) ?? nothing;
 
-  function exact(plan: Plan, question: Question): Part<unknown> | null {
+  function entryFor(plan: Plan, question: Question): Entry | null {
     const { layout, keys } = readBy(plan, question);
     if (layout === null) return null;
-    const same = (entry: Entry): boolean =>
-      entry.keys.length === keys.length && entry.keys.every((key, index) => key === keys[index]);
-    return entries.get(layout)?.find(same)?.answer ?? null;
+    return entries.get(layout)?.find((entry) => sameKeys(entry.keys, keys)) ?? null;
   }
 
   return {
-    exact,
     last,
-    find: (plan, question) => exact(plan, question) ?? last(question),
-    keep: (plan, question, answer) => {
+    knows: (plan, question) => entryFor(plan, question)?.whole ?? false,
+    find: (plan, question) => entryFor(plan, question)?.answer ?? last(question),
+    keep: (plan, question, answer, whole) => {
       const { layout, keys } = readBy(plan, question);
       if (layout === null || answer.status === "pending") return;
-      const list = entries.get(layout) ?? [];
-      list.push({ keys, answer });
-      entries.set(layout, list);
+      const others = (entries.get(layout) ?? []).filter((entry) => !sameKeys(entry.keys, keys));
+      entries.set(layout, [...others, { keys, answer, whole }]);
       if (answer.status === "known") newest.set(nameOf(question), pending(answer.value));
     },
   };
 }
+
+const sameKeys = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((key, index) => key === b[index]);
 
 const nameOf = ({ part, of }: Question): string => `${part} ${of}`;
 

@@ -12,13 +12,13 @@ vi.mock("../../src/statics", async (original) => {
       calls.level += 1;
       return real.solveStep(...args);
     },
-    boundsOf: (...args: Parameters<typeof real.boundsOf>) => {
+    boundsSearch: (...args: Parameters<typeof real.boundsSearch>) => {
       calls.bounds += 1;
-      return real.boundsOf(...args);
+      return real.boundsSearch(...args);
     },
-    certifiedBoundsOf: (...args: Parameters<typeof real.certifiedBoundsOf>) => {
+    certifiedBoundsSearch: (...args: Parameters<typeof real.certifiedBoundsSearch>) => {
       calls.certificates += 1;
-      return real.certifiedBoundsOf(...args);
+      return real.certifiedBoundsSearch(...args);
     },
     tippingOf: (...args: Parameters<typeof real.tippingOf>) => {
       calls.tipping += 1;

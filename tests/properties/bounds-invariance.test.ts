@@ -5,10 +5,8 @@ import type { Plan } from "../../src/plan";
 import { certifiedBoundsOf, solveStep } from "../../src/statics";
 import { randomNumbers, randomPlan } from "../statics/bounds/plans";
 
-const effort = { shouldStop: () => false, branches: 5_000 };
-
 function boundsIn(plan: Plan) {
-  const bounds = certifiedBoundsOf(plan, plan.steps[0]!, effort);
+  const bounds = certifiedBoundsOf(plan, plan.steps[0]!);
   if (bounds.status !== "bounded") throw new Error(`expected bounds, not ${bounds.status}`);
   const weight = solveStep(plan, plan.steps[0]!).parts[0]!.resultant.force;
   return { weight, stands: bounds.stands };

@@ -8,7 +8,6 @@ import { randomNumbers, randomPlan } from "../statics/bounds/plans";
 const plans = 200;
 const tries = 2_000;
 const groups = 10;
-const effort = { shouldStop: () => false, branches: 1_000 };
 
 describe(`${tries} tries each at ${plans} plans`, () => {
   test.each(Array.from({ length: groups }, (_, index) => 1_000 + index))("seed %i", (seed) => {
@@ -16,7 +15,7 @@ describe(`${tries} tries each at ${plans} plans`, () => {
     let bounded = 0;
     for (let n = 0; n < plans / groups; n++) {
       const plan = randomPlan(random);
-      const bounds = certifiedBoundsOf(plan, plan.steps[0]!, effort);
+      const bounds = certifiedBoundsOf(plan, plan.steps[0]!);
       if (bounds.status !== "bounded") continue;
       bounded++;
       expect(beaten(bounds, attack(plan, tries, random), 1e-3), `seed ${seed}, plan ${n}`).toEqual([]);

@@ -86,7 +86,7 @@ describe("the engine's client", () => {
     const { ask, bounds, answers } = clientOn(hand);
     expect(bounds(beam)).toEqual({ status: "pending", last: null });
     ask(beam);
-    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer) });
+    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer), whole: true });
     expect(answers()).toBe(1);
     expect(bounds(beam)).toEqual(known(answer));
     expect(bounds(moved(3))).toEqual({ status: "pending", last: answer });
@@ -97,6 +97,23 @@ describe("the engine's client", () => {
     await hand.asked[0]!.end();
     ask(beam);
     expect(hand.asked[1]!.questions).not.toContainEqual(boundsOf);
+  });
+
+  test("what is known so far is shown, and the question stays to be asked until its whole answer is here", async () => {
+    const hand = handEngine();
+    const { ask, bounds } = clientOn(hand);
+    ask(beam);
+    const finer = { boxTips: null, stands: [1] };
+    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer), whole: false });
+    expect(bounds(beam)).toEqual(known(answer));
+    await hand.asked[0]!.end();
+    ask(beam);
+    expect(hand.asked[1]!.questions).toContainEqual(boundsOf);
+    hand.asked[1]!.reply({ revision: 0, question: boundsOf, answer: known(finer), whole: true });
+    expect(bounds(beam)).toEqual(known(finer));
+    await hand.asked[1]!.end();
+    ask(beam);
+    expect(hand.asked[2]!.questions).not.toContainEqual(boundsOf);
   });
 
   test("where only layouts have changed since the last, only they are sent", async () => {

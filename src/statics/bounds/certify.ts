@@ -22,11 +22,11 @@ export interface Certificate {
   readonly work: number;
 }
 
+/** What a proof may take, at most. Counts, not times, so that every run proves the same. */
 export interface Effort {
-  /** Asked often; true ends the proof where it is. */
-  readonly shouldStop: () => boolean;
-  /** Branches to look at, at most. */
   readonly branches: number;
+  /** Multiply-adds. */
+  readonly work: number;
 }
 
 /** Branches that cannot lead more than this share of the weight beyond the best found are not followed. */
@@ -52,19 +52,20 @@ interface Branch {
 }
 
 /**
+ * Pauses after every branch with the bound so far.
+ *
  * @param known the best found in this system so far.
  * @param toBeat the best found in any system: what leads no farther than that, within `provedWithin`, is not followed.
  * @param limit of the objective by statics alone, which bounds it already.
- * @param work multiply-adds that it may take, at most.
  */
-export function certify(
+export function* certify(
   system: ContactSystem,
   nominal: Dictionary,
   objective: Objective,
   known: Attained,
-  { toBeat, limit, work: allowed }: { readonly toBeat: number; readonly limit: StaticsLimit; readonly work: number },
+  { toBeat, limit }: { readonly toBeat: number; readonly limit: StaticsLimit },
   effort: Effort,
-): Certificate {
+): Generator<number, Certificate> {
   let attained = known;
   let closed = Number.NEGATIVE_INFINITY;
   let branches = 0;
@@ -72,7 +73,7 @@ export function certify(
   const within = objective.kind === "frame" ? provedWithin.frame : provedWithin.reaction;
   const cutOff = () => Math.max(attained.value, toBeat) + within;
   const asItIs = { bound: Math.max(outer, attained.value), attained, branches, work: 0 };
-  if (outer <= cutOff() || effort.shouldStop() || rootWork(nominal) > allowed) return asItIs;
+  if (outer <= cutOff() || rootWork(nominal) > effort.work) return asItIs;
   const root = rootOf(system, nominal, objective, known) ?? rootFromStatics(system, objective, limit);
   let work = root.pivots * root.T.length;
 
@@ -98,10 +99,16 @@ export function certify(
     if (candidate !== null && candidate.value > attained.value) attained = candidate;
   };
 
+  const boundNow = () => {
+    const rest = open.size > 0 ? open.greatest : Number.NEGATIVE_INFINITY;
+    return Math.max(attained.value, Math.min(outer, Math.max(closed, rest)));
+  };
+
   open.push({ bound: root.objective, dictionary: root });
   const held = Math.floor(numbersHeld / root.T.length);
-  while (open.size > 0 && open.size < held && branches < effort.branches && work < allowed) {
-    if (open.greatest <= cutOff() || effort.shouldStop()) break;
+  while (open.size > 0 && open.size < held && branches < effort.branches && work < effort.work) {
+    yield boundNow();
+    if (open.greatest <= cutOff()) break;
     const { dictionary } = open.pop();
     branches++;
     dictionary.refresh();
@@ -126,8 +133,7 @@ export function certify(
     other.high[system.unknowns.gap(choice.pair)] = 0;
     if (solve(other)) open.push({ bound: other.objective, dictionary: other });
   }
-  const rest = open.size > 0 ? open.greatest : Number.NEGATIVE_INFINITY;
-  return { bound: Math.max(attained.value, Math.min(outer, Math.max(closed, rest))), attained, branches, work };
+  return { bound: boundNow(), attained, branches, work };
 }
 
 /** What solving the first programme takes, roughly: an exchange for every row and every column. */

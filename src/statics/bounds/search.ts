@@ -30,16 +30,17 @@ const leastKick = 1e-5;
  */
 const workAllowed = { further: 3e8, any: 1.5e9 };
 
-export function searchExtremes(
+/** The best found of every objective. Pauses after every climb. */
+export function* searchExtremes(
   system: ContactSystem,
   nominal: Dictionary,
   objectives: readonly Objective[],
   limits: readonly StaticsLimit[],
-): readonly Attained[] {
+): Generator<undefined, Attained[]> {
   const search = new Search(system, nominal, objectives, limits);
-  search.climbFromStarts();
-  search.climbFromEachOther();
-  search.climbFromKicks();
+  yield* search.climbFromStarts();
+  yield* search.climbFromEachOther();
+  yield* search.climbFromKicks();
   return objectives.map((_, index) => search.settled(index));
 }
 
@@ -113,25 +114,32 @@ class Search {
     this.best = objectives.map((objective) => ({ value: valueIn(nominal, objective), vertex }));
   }
 
-  climbFromStarts(): void {
-    this.objectives.forEach((objective, index) => {
-      for (const start of startsFor(this.system, objective, this.limits[index]!)) this.climb(index, start);
-    });
+  *climbFromStarts(): Generator<undefined> {
+    for (const [index, objective] of this.objectives.entries()) {
+      for (const start of startsFor(this.system, objective, this.limits[index]!)) {
+        this.climb(index, start);
+        yield;
+      }
+    }
   }
 
   /** Every objective goes on from the vertices at which it is greatest of all those found for others. */
-  climbFromEachOther(): void {
+  *climbFromEachOther(): Generator<undefined> {
     for (let round = 0; round < rounds && this.work < workAllowed.further; round++) {
       const known = this.found.slice();
       const before = this.best.map(({ value }) => value);
-      this.objectives.forEach(({ reactions, weights }, index) => {
-        if (this.atLimit(index)) return;
+      for (const [index, { reactions, weights }] of this.objectives.entries()) {
+        if (this.atLimit(index)) continue;
         const values = known.map((vertex) =>
           reactions.reduce((sum, reaction, i) => sum + weights[i]! * vertex.reactions[reaction]!, 0),
         );
         const order = [...known.keys()].sort((a, b) => values[b]! - values[a]!).slice(0, shared);
-        for (const i of order) if (known[i] !== this.best[index]!.vertex) this.climb(index, known[i]!.x);
-      });
+        for (const i of order) {
+          if (known[i] === this.best[index]!.vertex) continue;
+          this.climb(index, known[i]!.x);
+          yield;
+        }
+      }
       if (this.best.every(({ value }, index) => value <= before[index]! + leastGain)) return;
     }
   }
@@ -140,20 +148,21 @@ class Search {
    * From the best vertex with one stand's height thrown to the other end of its range, each stand in turn. Only for the
    * leg frames: what the reactions lack the proof finds.
    */
-  climbFromKicks(): void {
-    this.objectives.forEach(({ kind }, index) => {
-      if (kind !== "frame") return;
+  *climbFromKicks(): Generator<undefined> {
+    for (const [index, { kind }] of this.objectives.entries()) {
+      if (kind !== "frame") continue;
       for (let gained = true; gained; ) {
         const { value, vertex } = this.best[index]!;
         gained = false;
         for (const x of kicksFrom(this.system, vertex.x)) {
           if (this.work > workAllowed.further) return;
           this.climb(index, x);
+          yield;
           gained = this.best[index]!.value > value + leastKick;
           if (gained) break;
         }
       }
-    });
+    }
   }
 
   settled(index: number): Attained {

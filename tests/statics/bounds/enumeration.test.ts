@@ -2,12 +2,11 @@
 
 import { describe, expect, test } from "vitest";
 import { assembleStep, type StepModel } from "../../../src/statics";
-import { boundsOfModel } from "../../../src/statics/bounds/bounds";
+import { searchOf } from "../../../src/statics/bounds/bounds";
+import { ended } from "../../../src/statics/bounds/pauses";
 import { boxOf } from "../../../src/statics/bounds/variables";
 import { DisplacementModel } from "./displacementForm";
 import { randomNumbers, randomPlan } from "./plans";
-
-const effort = { shouldStop: () => false, branches: 100_000 };
 
 /** The model with only the two end points of each bearing interval, so that all sets of contacts can be gone through. */
 function thinned(model: StepModel): StepModel {
@@ -50,7 +49,7 @@ describe("every set of contacts gone through", () => {
     const step = plan.steps[0]!;
     const model = thinned(assembleStep(plan, step));
     const box = boxOf(plan, step, model);
-    const bounds = boundsOfModel(plan, model, box, effort);
+    const bounds = ended(searchOf(plan, model, box, true));
     if (bounds.status !== "bounded") throw new Error(`expected bounds, not ${bounds.status}`);
     const problem = new DisplacementModel(model, box, plan.piece.masses);
     const stand = index % model.stands.length;

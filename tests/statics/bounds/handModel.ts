@@ -2,7 +2,8 @@
 
 import type { Plan, StandId } from "../../../src/plan";
 import type { BeamSegment, LoadItem, StepBounds, StepModel } from "../../../src/statics";
-import { boundsOfModel } from "../../../src/statics/bounds/bounds";
+import { searchOf } from "../../../src/statics/bounds/bounds";
+import { ended } from "../../../src/statics/bounds/pauses";
 import type { BoxVariable } from "../../../src/statics/bounds/variables";
 
 /** A support bears at one or more points, sharing its stiffness k evenly. */
@@ -71,7 +72,7 @@ type Bounded = Extract<StepBounds, { status: "bounded" }>["stands"];
 /** Proved bounds of a model made by hand. */
 export function boundsIn(model: StepModel, box: readonly BoxVariable[]): Bounded {
   const plan = { piece: { masses: [{ id: "weight" }, { id: "more" }] } } as unknown as Plan;
-  const bounds = boundsOfModel(plan, model, box, { shouldStop: () => false, branches: 100_000 });
+  const bounds = ended(searchOf(plan, model, box, true));
   if (bounds.status !== "bounded") throw new Error(`expected bounds, not ${bounds.status}`);
   return bounds.stands;
 }

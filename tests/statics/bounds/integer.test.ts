@@ -6,7 +6,6 @@ import { boxOf } from "../../../src/statics/bounds/variables";
 import { DisplacementModel } from "./displacementForm";
 import { randomNumbers, randomPlan } from "./plans";
 
-const effort = { shouldStop: () => false, branches: 100_000 };
 /** m, more than any contact of these plans can be clear by: a rigid piece lies on tops that differ by millimetres. */
 const mostGap = { rigid: 0.03, elastic: 0.1, "torsion-flexible": 0.1 };
 const random = randomNumbers(4_711);
@@ -17,7 +16,7 @@ describe("all contacts decided by integers", () => {
     const plan = randomPlan(random, { beam, stands: 3, simpleBeam: true });
     const step = plan.steps[0]!;
     const model = assembleStep(plan, step);
-    const bounds = certifiedBoundsOf(plan, step, effort);
+    const bounds = certifiedBoundsOf(plan, step);
     if (bounds.status !== "bounded") throw new Error(`expected bounds, not ${bounds.status}`);
     const problem = new DisplacementModel(model, boxOf(plan, step, model), plan.piece.masses);
     problem.decideByIntegers(mostGap[beam]);

@@ -5,8 +5,6 @@ import type { Plan } from "../../../src/plan";
 import { assembleStep, certifiedBoundsOf, levelAt, perturb, type Witness } from "../../../src/statics";
 import { randomNumbers, randomPlan } from "./plans";
 
-const effort = { shouldStop: () => false, branches: 20_000 };
-
 /** Two stretches of 6 m; stands at the places given; a line mass over both that may be 10 % off, a point mass on the second. */
 function twoStretches(places: readonly number[], beam: "rigid" | "elastic", seed: number): Plan {
   const plan = randomPlan(randomNumbers(seed), {
@@ -45,7 +43,7 @@ function twoStretches(places: readonly number[], beam: "rigid" | "elastic", seed
 }
 
 function boundsIn(plan: Plan) {
-  const bounds = certifiedBoundsOf(plan, plan.steps[0]!, effort);
+  const bounds = certifiedBoundsOf(plan, plan.steps[0]!);
   if (bounds.status !== "bounded") throw new Error(`expected bounds, not ${bounds.status}`);
   return bounds.stands;
 }

@@ -5,8 +5,6 @@ import { assembleStep, boundsOf, certifiedBoundsOf, levelAt, perturb } from "../
 import { referenceCases } from "../../helpers/reference";
 import { witnessOutside } from "./box";
 
-const effort = { shouldStop: () => false, branches: 50_000 };
-
 /** What the test reads of a stand in the answers. */
 interface WantedStand {
   readonly W: number;
@@ -25,7 +23,7 @@ describe.each(referenceCases)("$name", ({ plan, expected }) => {
   test.each(plan.steps.map((step, index) => ({ step, wanted: expected.steps[index] as WantedStep })))(
     "step $step.id",
     ({ step, wanted }) => {
-      const bounds = certifiedBoundsOf(plan, step, effort);
+      const bounds = certifiedBoundsOf(plan, step);
       if (!wanted.stable) {
         expect(bounds.status).toBe("unstable");
         return;

@@ -11,7 +11,7 @@ import { type Answers, knownValue, type StepParts } from "./parts";
 import { type Finding, type LayoutReport, type Report, type StepReport, worstOf } from "./report";
 
 /** The parts of one step; what takes long comes from `answers`. */
-function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
+export function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
   const certificates = answers.certificates(plan, step);
   // The proof comes with the bounds as it leaves them, so that both belong together.
   const bounds = certificates.status === "known" ? boundsProved(certificates.value) : answers.bounds(plan, step);
@@ -28,13 +28,14 @@ function stepPartsOf(plan: Plan, step: Step, answers: Answers): StepParts {
   };
 }
 
-/** What the checks of a step read; null where the level solution is not there. */
+/** The same from a report. */
 export function contextOf(plan: Plan, parts: StepParts & { readonly step: Step["id"] }): StepContext | null {
   const step = plan.steps.find((one) => one.id === parts.step)!;
-  return contextWith(plan, step, parts);
+  return stepContextOf(plan, step, parts);
 }
 
-function contextWith(plan: Plan, step: Step, parts: StepParts): StepContext | null {
+/** What the checks of a step read; null where the level solution is not there. */
+export function stepContextOf(plan: Plan, step: Step, parts: StepParts): StepContext | null {
   const level: StepLevel | null = knownValue(parts.level);
   const tipping = knownValue(parts.tipping);
   if (level === null || tipping === null) return null;
@@ -60,7 +61,7 @@ const findingsOfStep = memoByIdentity(
     parts.margins,
   ],
   (plan: Plan, step: Step, parts: StepParts): Findings => {
-    const context = contextWith(plan, step, parts);
+    const context = stepContextOf(plan, step, parts);
     return context === null ? withoutLevel(plan, step, parts) : stepFindings(context);
   },
 );

@@ -61,8 +61,8 @@ export interface Details {
     readonly staticsMost: number | null;
     /** How level the tops must be kept for this to hold, m. */
     readonly levelWithin: number;
-    /** Its shim is so much too thick: as planned nothing would be over its rating without, m. */
-    readonly shimTooThick: number | null;
+    /** How much too thick its shim is, m: without that nothing would be over its rating. Looked for when it is told. */
+    readonly shimTooThick: () => number | null;
   };
   "rating-centre": {
     readonly ratedLoadCentre: number | null;

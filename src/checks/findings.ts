@@ -29,15 +29,24 @@ const families: readonly ((context: StepContext) => Outcome)[] = [
   readingChecks,
 ];
 
+/** Every check of one step, before it is told. */
+export function stepOutcomes(context: StepContext): readonly Outcome[] {
+  return families.map((family) => family(context));
+}
+
+/** Every check of one layout's floor, before it is told. */
+export function floorOutcomes(plan: Plan, { floor }: Pick<LayoutParts, "floor">): readonly Outcome[] {
+  return [floorChecks(plan, floor)];
+}
+
 /** Every check of one step. */
 export function stepFindings(context: StepContext): Findings {
-  const outcomes = families.map((family) => family(context));
-  return tell(context.plan, context.layout, context.step.id, outcomes);
+  return tell(context.plan, context.layout, context.step.id, stepOutcomes(context));
 }
 
 /** Every check of one layout's floor. */
-export function layoutFindings(plan: Plan, layout: Layout, { floor }: Pick<LayoutParts, "floor">): Findings {
-  return tell(plan, layout, null, [floorChecks(plan, floor)]);
+export function layoutFindings(plan: Plan, layout: Layout, parts: Pick<LayoutParts, "floor">): Findings {
+  return tell(plan, layout, null, floorOutcomes(plan, parts));
 }
 
 function tell(plan: Plan, layout: Layout, step: StepId | null, outcomes: readonly Outcome[]): Findings {

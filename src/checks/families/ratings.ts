@@ -93,8 +93,7 @@ function overRating(context: StepContext, stand: StandContext): FactOf<"stand-ov
       share: stand.weight > 0 ? level / stand.weight : 0,
       staticsMost: range.kind === "known" ? (range.stands[stand.index]?.staticsMost ?? null) : null,
       levelWithin: knownValue(context.margins)?.level ?? stand.placement.levelTolerance ?? criteria.levelTolerance,
-      shimTooThick:
-        verdict === "fails" ? shimTooThick(context.plan, context.step, stand.placement.stand, asPlanned) : null,
+      shimTooThick: () => shimTooThick(context.plan, context.step, stand.placement.stand, asPlanned),
     },
   };
 }

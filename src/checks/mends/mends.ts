@@ -5,9 +5,9 @@
 
 import type { Layout, LayoutId, Placement, Plan, StandId, StandType, StepId } from "../../plan";
 import { layoutOf, typeOf } from "../../plan";
-import { layoutReportOf, stepReportOf } from "../assemble";
 import { forFindings } from "../engine";
-import { checkOf } from "../margins";
+import { checkOf, failingInStep, failingOnFloor } from "../failing";
+import { memoByIdentity } from "../memo";
 import { type Answers, awaited } from "../parts";
 import type { Finding } from "../report";
 import { freeStands, withPlacement } from "../variations";
@@ -55,20 +55,16 @@ export function changeOf(mend: Mend): Partial<Placement> {
 
 /**
  * Looks for mends of a finding that fails, the likeliest first, and pauses after every plan that it has checked with the mend that
- * it found, or null. Ends after `enough` of them.
+ * it found, or null. Ends after `enough` of them. What it has checked is remembered for the plan's other findings.
  */
 export function* mendsSearch(plan: Plan, finding: Finding, enough = 3): Generator<Mend | null, void> {
   const layout = layoutOf(plan, finding.layout);
-  const target = keyOf(finding.step, finding);
-  const before = failing(plan, layout, forFindings);
+  const target = nameOf(finding.step, checkOf(finding));
+  const tried = triedOn(plan, layout);
   let found = 0;
-  if (!before.has(target)) return;
+  if (!tried.before.has(target)) return;
   for (const mend of candidates(plan, layout, finding)) {
-    // As planned first: what fails without the bounds fails with them, and is told in a tenth of the time.
-    const good = [quick, forFindings].every((answers) => {
-      const after = failing(mended(plan, mend), layout, answers);
-      return !after.has(target) && [...after].every((check) => before.has(check));
-    });
+    const good = tried.mends(mend, target);
     if (good) found += 1;
     yield good ? mend : null;
     if (found >= enough) return;
@@ -85,16 +81,59 @@ export function mends(plan: Plan, finding: Finding, enough = 3, stop: () => bool
   return all;
 }
 
-const quick: Answers = awaited;
+/**
+ * The same answers, the quicker first. What fails as planned fails with the bounds too, and is told in a tenth of the
+ * time; the floor, whose walkways take longest, comes last.
+ */
+const stages: readonly Answers[] = [awaited, { ...forFindings, floor: awaited.floor }, forFindings];
 
-const keyOf = (step: StepId | null, finding: Finding) => `${step ?? ""} ${checkOf(finding)}`;
+/** What has been checked of one layout, so that all its findings are looked at in the same changed plans. */
+interface Tried {
+  /** What fails in the plan as it is. */
+  readonly before: ReadonlySet<string>;
+  /** Whether a mend takes away the target and nothing fails that did not fail before. */
+  readonly mends: (mend: Mend, target: string) => boolean;
+}
 
-/** All that fails in the steps of a layout and on its floor, each by step, code and stand. */
-function failing(plan: Plan, { id }: Pick<Layout, "id">, answers: Answers): ReadonlySet<string> {
-  const steps = plan.steps.filter((step) => step.layout === id).map((step) => stepReportOf(plan, step, answers));
-  const floor = layoutReportOf(plan, layoutOf(plan, id), answers);
-  const findings = [...steps, floor].flatMap((one) => one.findings);
-  return new Set(findings.filter(({ verdict }) => verdict === "fails").map((one) => keyOf(one.step, one)));
+const triedOn: (plan: Plan, layout: Layout) => Tried = memoByIdentity(
+  (plan: Plan, layout: Layout) => [plan, layout],
+  (plan, layout) => {
+    const before = new Set(failing(plan, layout, forFindings));
+    const changedPlans = new Map<string, (stage: number) => readonly string[]>();
+    const failingAfter = (mend: Mend) => {
+      const name = JSON.stringify(mend);
+      const stagesOf = changedPlans.get(name) ?? stagesIn(mended(plan, mend), layout);
+      changedPlans.set(name, stagesOf);
+      return stagesOf;
+    };
+    return {
+      before,
+      mends: (mend, target) => {
+        const failingAt = failingAfter(mend);
+        return stages.every((_, stage) => failingAt(stage).every((check) => check !== target && before.has(check)));
+      },
+    };
+  },
+);
+
+/** What fails in a plan at each stage, looked for once. */
+function stagesIn(plan: Plan, layout: Pick<Layout, "id">): (stage: number) => readonly string[] {
+  const found: (readonly string[])[] = [];
+  return (stage) => {
+    found[stage] ??= failing(plan, layout, stages[stage]!);
+    return found[stage];
+  };
+}
+
+const nameOf = (step: StepId | null, check: string) => `${step ?? ""} ${check}`;
+
+/** All that fails in the steps of a layout and on its floor. */
+function failing(plan: Plan, { id }: Pick<Layout, "id">, answers: Answers): readonly string[] {
+  const steps = plan.steps.filter((step) => step.layout === id);
+  return [
+    ...steps.flatMap((step) => failingInStep(plan, step, answers).map((check) => nameOf(step.id, check))),
+    ...failingOnFloor(plan, layoutOf(plan, id), answers).map((check) => nameOf(null, check)),
+  ];
 }
 
 /** Shims, then shifts, then swaps; of each the stand that the finding speaks of first. */

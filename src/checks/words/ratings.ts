@@ -103,8 +103,9 @@ function carried(fact: FactOf<"stand-over-rating">, say: Say): string {
 
 function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {
   const carries = details.share > 0.5 ? "It carries most of the weight" : "It carries too much";
-  if (details.shimTooThick !== null) {
-    return `${carries} because its shim is ${say.length(details.shimTooThick)} too thick: take that out.`;
+  const tooThick = details.shimTooThick();
+  if (tooThick !== null) {
+    return `${carries} because its shim is ${say.length(tooThick)} too thick: take that out.`;
   }
   return `${carries}: move a stand nearer, level the tops better, or take a stronger stand.`;
 }

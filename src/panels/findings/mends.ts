@@ -38,8 +38,13 @@ export function useMends(lines: readonly FindingLine[]): (line: FindingLine) => 
     let stopped = false;
     const timer = setTimeout(async () => {
       for (const line of failing) {
-        const mend = await search.findMend(document, line.worst).catch(() => null);
-        if (stopped) return;
+        let mend: Mend | null = null;
+        // The worst of a line first; where nothing mends that one, another stand's may be mended.
+        for (const finding of line.all.filter(({ verdict }) => verdict === "fails")) {
+          mend = await search.findMend(document, finding).catch(() => null);
+          if (stopped) return;
+          if (mend !== null) break;
+        }
         if (mend === null) continue;
         setFound((before) => {
           const mends = new Map(before.document === document ? before.mends : []);

@@ -120,13 +120,15 @@ function finger(page: Page): Hand {
 const mostPresses = 250;
 
 /**
- * Which key leads from what has the focus to an element: arrows within a group, Tab from one to the next; and about how
- * many presses of it.
+ * Which key leads from what has the focus to an element: arrows within a group, Tab from one to the next; and how many
+ * presses of it at the least, as a group of choices and the stands on the drawing may take more.
  */
 function wayTo(element: Element): { readonly key: string; readonly presses: number } | null {
   const now = document.activeElement;
   if (now === null || now === element) return null;
-  const after = (now.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
+  const follows = (one: Element, other: Element) =>
+    (one.compareDocumentPosition(other) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
+  const after = follows(now, element);
   const group = (one: Element) => {
     if (one instanceof HTMLInputElement && one.type === "radio") return `radio ${one.name}`;
     const role = one.getAttribute("role");
@@ -136,28 +138,27 @@ function wayTo(element: Element): { readonly key: string; readonly presses: numb
   if (own === "menuitem") return { key: after ? "ArrowDown" : "ArrowUp", presses: 1 };
   if (own !== null && group(now) === own) return { key: after ? "ArrowRight" : "ArrowLeft", presses: 1 };
   const scope = element.closest("[role='dialog']") ?? document.body;
-  const stops = [
+  const [first, last] = after ? [now, element] : [element, now];
+  const between = [
     ...scope.querySelectorAll<HTMLElement>("a, button, input, select, textarea, summary, [tabindex]"),
   ].filter(
     (one) =>
+      follows(first, one) &&
+      follows(one, last) &&
       one.tabIndex >= 0 &&
-      !one.matches(":disabled, [role='application'], input[type='radio']") &&
-      one.checkVisibility(),
+      !one.matches(":disabled, input[type='radio']:not(:checked)") &&
+      one.checkVisibility({ visibilityProperty: true }),
   );
-  const between = stops.indexOf(element as HTMLElement) - stops.indexOf(now as HTMLElement);
-  return { key: after ? "Tab" : "Shift+Tab", presses: Math.max(1, Math.abs(between)) };
+  return { key: after ? "Tab" : "Shift+Tab", presses: between.length + 1 };
 }
 
 function keyboard(page: Page): Hand {
   const reach = async (target: Locator): Promise<void> => {
     await expect(target).toBeAttached();
-    let first = true;
     for (let presses = 0; presses < mostPresses; ) {
       const way = await target.evaluate(wayTo);
       if (way === null) return;
-      // The first run may be a few short or over, where stands and groups lie between; then one at a time.
-      for (let run = first ? way.presses : 1; run > 0; run -= 1, presses += 1) await page.keyboard.press(way.key);
-      first = false;
+      for (let run = way.presses; run > 0; run -= 1, presses += 1) await page.keyboard.press(way.key);
     }
     throw new Error(`not reached in ${mostPresses} presses: ${target}`);
   };
@@ -188,8 +189,17 @@ function keyboard(page: Page): Hand {
     moveStand: async (stand, s) => {
       const from = await placeOf(page, stand);
       await reach(page.getByRole("application"));
-      const chosen = page.getByLabel(`Select stand ${stand}`);
-      for (let presses = 0; presses < 8 && !(await chosen.isChecked()); presses += 1) await page.keyboard.press("Tab");
+      // Tab goes on from the stand that is chosen, Shift+Tab back.
+      const boxes = page.getByRole("checkbox", { name: /^Select stand/ });
+      const wanted = page.getByLabel(`Select stand ${stand}`);
+      const before = await boxes.evaluateAll((all, label) => {
+        const chosen = all.findIndex((box) => (box as HTMLInputElement).checked);
+        return chosen > all.findIndex((box) => box.getAttribute("aria-label") === label);
+      }, `Select stand ${stand}`);
+      for (let presses = 0; presses < 8 && !(await wanted.isChecked()); presses += 1)
+        await page.keyboard.press(before ? "Shift+Tab" : "Tab");
+      await expect(wanted).toBeChecked();
+      await expect(page.getByRole("application")).toBeFocused();
       const key = s > from ? "ArrowRight" : "ArrowLeft";
       // An arrow key moves it 10 mm.
       for (let presses = Math.round(Math.abs(s - from) / 0.01); presses > 0; presses -= 1)

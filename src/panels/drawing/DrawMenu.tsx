@@ -1,7 +1,7 @@
 /** What can be drawn by hand, imported or traced: one menu over the drawings. */
 
 import { Button, Menu } from "@mantine/core";
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import { type ShapeKind, shapeNatures, theDrafting, useDrafting } from "../../store";
 import { Icon } from "../../ui";
 import { usePlan } from "../connect";
@@ -37,7 +37,7 @@ export function DrawMenu({ importDrawing, tracePicture }: DrawMenuProps) {
   const button = useRef<HTMLButtonElement>(null);
   // The bar goes when it is done with: keys go on from where it was opened.
   const had = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (had.current && !toolInHand && focusIsLost()) button.current?.focus({ preventScroll: true });
     had.current = toolInHand;
   }, [toolInHand]);

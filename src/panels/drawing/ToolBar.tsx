@@ -1,6 +1,6 @@
 /** What the bar holds for the tool in hand; it comes with the first tool. */
 
-import { type RefObject, useEffect } from "react";
+import { type RefObject, useLayoutEffect } from "react";
 import { type Tool, useDrafting } from "../../store";
 import { ChangeBar } from "./ChangeBar";
 import { DrawBar } from "./DrawBar";
@@ -17,11 +17,12 @@ export default function ToolBar({ tool, bar }: ToolBarProps) {
   const inHand = tool.kind === "draw" || tool.kind === "scale picture" || tool.kind === "move picture";
   const begun = useDrafting((state) => state.settingOut);
   // Keys and screen readers begin here; a finger sees no keyboard come up, because no field is focused.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (inHand) bar.current?.focus({ preventScroll: true });
   }, [inHand, begun, bar]);
-  // A field goes with its tool, a button with its corner: who had it in focus goes on from here, not from nowhere.
-  useEffect(() => {
+  // A field goes with its tool, a button with its corner: who had it in focus goes on from here, at once and not from
+  // nowhere.
+  useLayoutEffect(() => {
     if (tool.kind !== "none" && focusIsLost()) bar.current?.focus({ preventScroll: true });
   }, [tool, bar]);
   return <Content tool={tool} />;

@@ -7,10 +7,12 @@ import { type PlanDocument, read, write } from "../plan";
 import {
   createAutosave,
   fileNameFor,
+  type HistoryDatabase,
   lockPlan,
   type OpenedFile,
   openDatabase,
   openFile,
+  openHistories,
   type PlanDatabase,
   type PlanLock,
   type PlanRecord,
@@ -60,6 +62,7 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const database = await openDatabase().catch(() => null);
   // The browser may say no: then it may forget plans when it runs short of room, and there are files.
   void navigator.storage?.persist?.();
+  const histories = openHistories<PlanDocument>().catch(() => null);
   const kept = database === null ? null : await lastKept(database);
   const start = kept === null || !kept.ok ? first : kept.document;
 
@@ -73,7 +76,7 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const refresh = refreshing(editor);
   askAlong(editor, engine);
 
-  const keeping = keep(editor, database);
+  const keeping = keep(editor, database, histories);
   if (kept !== null && !kept.ok) {
     await keeping.begin(newRecord());
     editor.say({
@@ -134,7 +137,9 @@ export async function startSession(first: PlanDocument): Promise<Session> {
       await keeping.begin(id);
     },
     deleteKept: async (id) => {
-      if (id !== editor.state().origin.record) await database?.remove(id);
+      if (id === editor.state().origin.record) return;
+      await database?.remove(id);
+      await (await histories)?.remove(id);
     },
   };
 }
@@ -208,7 +213,7 @@ function refusalOf(document: PlanDocument): string | null {
 }
 
 /** Keeps the open document in its record: after every history entry, by the one window that holds the record's lock. */
-function keep(editor: Editor, database: PlanDatabase | null) {
+function keep(editor: Editor, database: PlanDatabase | null, histories: Promise<HistoryDatabase<PlanDocument> | null>) {
   let lock: PlanLock | null = null;
   let record: string | null = null;
   const autosave = createAutosave<{ readonly id: string; readonly document: PlanDocument }>(
@@ -217,12 +222,36 @@ function keep(editor: Editor, database: PlanDatabase | null) {
     },
     (state) => editor.setSaving(state.status === "failed" ? { ...state, why: `not kept: ${state.why}` } : state),
   );
+  /** The record whose kept history has been taken up, so that from then on it is kept. */
+  let resumed: string | null = null;
+  const pastKeeping = createAutosave<string>(
+    // The plan is kept whatever becomes of its history, and before it.
+    async (id) => {
+      await autosave.settled();
+      if (record === id) await (await histories)?.keep(id, editor.state().history);
+    },
+    () => {},
+  );
+  const savePast = (): void => {
+    if (record !== null && record === resumed && lock?.held() === true) pastKeeping.save(record);
+  };
+  const resume = async (id: string): Promise<void> => {
+    const past = (await (await histories)?.load(id).catch(() => null)) ?? null;
+    if (record !== id || lock?.held() !== true) return;
+    const open = past?.entries[past.at];
+    const opened = editor.state().history.entries[0];
+    if (past !== null && open !== undefined && opened !== undefined)
+      editor.resume(past, write(open.document) === write(opened.document));
+    resumed = id;
+    savePast();
+  };
   const save = (): void => {
     if (database === null || record === null || lock?.held() !== true) return;
     autosave.save({ id: record, document: editor.state().document });
   };
   editor.store.subscribe((state, before) => {
     if (state.document !== before.document) save();
+    if (state.history !== before.history) savePast();
   });
   if (database === null)
     editor.setSaving({ status: "failed", why: "this browser keeps nothing: save the plan to a file" });
@@ -233,14 +262,17 @@ function keep(editor: Editor, database: PlanDatabase | null) {
       lock?.release();
       lock = null;
       record = id;
+      resumed = null;
       editor.setOrigin({ record: id });
       if (database === null) return;
       await database.keepSetting(lastPlan, id);
       lock = await lockPlan(id, (waited) => {
         if (record === id && waited) void takeOver(id);
       });
-      if (lock.held()) save();
-      else editor.setSaving({ status: "elsewhere" });
+      if (lock.held()) {
+        save();
+        void resume(id);
+      } else editor.setSaving({ status: "elsewhere" });
     },
   };
 
@@ -251,6 +283,7 @@ function keep(editor: Editor, database: PlanDatabase | null) {
     const { history, origin } = editor.state();
     if (answer?.ok === true && history.entries.length === 1) editor.open(answer.document, { label: "Opened", origin });
     save();
+    void resume(id);
     editor.setSaving({ status: "saved" });
   }
 }

@@ -8,7 +8,7 @@ import type { Report } from "../checks";
 import { complete, type Plan, type PlanDocument, type StandId } from "../plan";
 import { type EditArguments, type EditId, editOf } from "./commands";
 import { createGesture, type Gesture } from "./gesture";
-import { goTo, record, startHistory } from "./history";
+import { goTo, type History, record, resumed, startHistory } from "./history";
 import { revisionOf } from "./revision";
 import { viewOn } from "./selectors";
 import {
@@ -57,6 +57,8 @@ export interface Editor {
   readonly redo: () => void;
   /** Opens any entry of the history. */
   readonly goTo: (entry: number) => void;
+  /** Takes up a history that was kept; `same`: its open document is the one that was opened here. */
+  readonly resume: (kept: History, same: boolean) => void;
   /** Replaces the document by another, with a history of its own. */
   readonly open: (document: PlanDocument, from?: { readonly label?: string; readonly origin?: Origin }) => void;
   readonly select: (selection: Selection) => void;
@@ -221,6 +223,7 @@ export function createEditor(options: EditorOptions): Editor {
         announcement: `${from.label ?? "Opened"}: ${document.title}`,
       });
     },
+    resume: (kept, same) => setState({ history: resumed(kept, getState().history, same) }),
     select: (selection) => setState({ selection: selectionOn(getState().document, selection) }),
     toggleStand: (stand) => {
       const { selection } = getState();

@@ -59,3 +59,19 @@ export function goTo(history: History, at: number): History {
 
 export const canUndo = (history: History): boolean => history.at > 0;
 export const canRedo = (history: History): boolean => history.at < history.entries.length - 1;
+
+/**
+ * A history taken up again: what was kept of it goes before what has been done since it was opened. `same`: the opened
+ * document is the one that was open then, and is that entry; else it follows it. What had been undone is still there
+ * to be done again as long as nothing else has been done.
+ */
+export function resumed(kept: History, now: History, same: boolean): History {
+  const last = entryAt(kept);
+  const [opened, ...since] = now.entries;
+  if (opened === undefined) return kept;
+  const joined: HistoryEntry = { ...last, document: opened.document };
+  const before = same ? [...kept.entries.slice(0, kept.at), joined] : kept.entries.slice(0, kept.at + 1);
+  const after = (same ? since : now.entries).map((entry, index) => ({ ...entry, id: last.id + 1 + index }));
+  const undone = same && since.length === 0 ? kept.entries.slice(kept.at + 1) : [];
+  return { entries: [...before, ...after, ...undone], at: kept.at + (same ? 0 : 1) + now.at };
+}

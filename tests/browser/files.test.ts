@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "@playwright/test";
 import { read, write } from "../../src/plan";
-import { drag, onPlan, openPlan, openWith, placeOf } from "./page";
+import { drag, dropPlan, onPlan, openPlan, openWith, placeOf } from "./page";
 import { twoStands } from "./plans";
 
 test("what is saved to a file is the plan as the command line writes it, with what was done", async ({ page }) => {
@@ -61,17 +61,9 @@ for (const [what, text, where] of refused)
 
 test("a file dropped on the page is opened", async ({ page }) => {
   await openWith(page, twoStands);
-  const transfer = await page.evaluateHandle(
-    (text) => {
-      const data = new DataTransfer();
-      data.items.add(new File([text], "dropped.json", { type: "application/json" }));
-      return data;
-    },
-    JSON.stringify({ ...twoStands, title: "Dropped plan" }),
+  await dropPlan(page, { ...twoStands, title: "Dropped plan" }, () =>
+    expect(page.locator("[data-dropping=true]")).toHaveCount(1),
   );
-  await page.dispatchEvent("[data-drawing=plan]", "dragover", { dataTransfer: transfer });
-  await expect(page.locator("[data-dropping=true]")).toHaveCount(1);
-  await page.dispatchEvent("[data-drawing=plan]", "drop", { dataTransfer: transfer });
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Dropped plan");
 });
 

@@ -23,10 +23,22 @@ export async function openPlan(page: Page, plan: PlanDocument | string, name = "
   await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
 }
 
+/** Drops a plan file on the drawings; `look` sees the page while the file is held over them. */
+export async function dropPlan(page: Page, plan: PlanDocument, look?: () => Promise<void>): Promise<void> {
+  const transfer = await page.evaluateHandle((text) => {
+    const data = new DataTransfer();
+    data.items.add(new File([text], "plan.json", { type: "application/json" }));
+    return data;
+  }, JSON.stringify(plan));
+  await page.dispatchEvent("[data-drawing=plan]", "dragover", { dataTransfer: transfer });
+  await look?.();
+  await page.dispatchEvent("[data-drawing=plan]", "drop", { dataTransfer: transfer });
+}
+
 /** Opens the page with a plan and its table of stands. */
 export async function openWith(page: Page, plan: PlanDocument): Promise<void> {
   await openPage(page);
-  await openPlan(page, plan);
+  await dropPlan(page, plan);
   await expect(page.getByRole("heading", { level: 1 })).toHaveText(plan.title);
   await showStands(page);
 }

@@ -1,7 +1,7 @@
 /** Joins the editor with the engine's worker, the browser's database and files. No React here. */
 
 import { oncePerFrame } from "../canvas";
-import { reportOf } from "../checks";
+import { reportInPassing, reportOf } from "../checks";
 import type { MendSearch } from "../panels";
 import { type PlanDocument, read, write } from "../plan";
 import {
@@ -69,7 +69,11 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const engine = startEngine(() => refresh());
   const editor = createEditor({
     document: start,
-    report: (plan, inPassing) => reportOf(plan, inPassing ? engine.inPassing : engine.answers),
+    report: (plan, inPassing) => {
+      if (!inPassing) return reportOf(plan, engine.answers);
+      const { view, answers } = editor.state();
+      return reportInPassing(plan, view.step, answers.report, engine.inPassing);
+    },
     refuse: refusalOf,
     schedule: oncePerFrame(),
   });

@@ -1,6 +1,6 @@
 /** A plan's report, put together from its parts. */
 
-import type { Layout, Plan, Step } from "../plan";
+import type { Layout, Plan, Step, StepId } from "../plan";
 import { layoutOf } from "../plan";
 import { assembleStep, type StepLevel } from "../statics";
 import { type StepContext, stepContext } from "./context";
@@ -137,6 +137,29 @@ export function reportOf(plan: Plan, answers: Answers = withoutMargins): Report 
     notChecked: gatherNotChecked([...steps, ...layouts].map((one) => one.notChecked)),
   };
 }
+
+/**
+ * The report while a stand is dragged: the step in view is computed, the others stay as they were before, with a
+ * verdict that is still to come. A report of every step would not be there within a frame.
+ */
+export function reportInPassing(plan: Plan, inView: StepId, before: Report, answers: Answers): Report {
+  const steps = plan.steps.map((step): StepReport => {
+    const last = step.id === inView ? undefined : before.steps.find((one) => one.step === step.id);
+    if (last === undefined) return stepReportOf(plan, step, answers);
+    return last.verdict === "pending" ? last : { ...last, verdict: "pending" };
+  });
+  const layouts = plan.layouts.map((layout) => layoutReportOf(plan, layout, answers));
+  const parts = [...steps, ...layouts];
+  return {
+    verdict: worstOf([...steps.map(({ verdict }) => verdict), ...layouts.flatMap(verdictsOf)]),
+    steps,
+    layouts,
+    findings: parts.flatMap((one) => one.findings).sort(worstFirst),
+    notChecked: gatherNotChecked(parts.map((one) => one.notChecked)),
+  };
+}
+
+const verdictsOf = ({ findings }: LayoutReport) => findings.map(({ verdict }) => verdict);
 
 /** All findings of a plan, worst first; works while bounds are pending. */
 export function findingsOf(plan: Plan, answers: Answers = withoutMargins): readonly Finding[] {

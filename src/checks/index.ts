@@ -1,5 +1,5 @@
 /** The checks room's public face: plan → report → findings, sentences, result file. */
-export { findingsOf, layoutReportOf, reportOf, stepReportOf } from "./assemble";
+export { findingsOf, layoutReportOf, reportInPassing, reportOf, stepReportOf } from "./assemble";
 export { computed, marginsPart } from "./computed";
 export {
   boundsPart,

@@ -30,7 +30,7 @@ export interface EditorOptions {
   readonly document: PlanDocument;
   /**
    * What the engine answers for a plan; remembers by identity, so unchanged parts cost nothing. `inPassing`: a gesture
-   * runs, and the answer has to be there within the frame.
+   * runs, and the answer for the step in view has to be there within the frame.
    */
   readonly report: (plan: Plan, inPassing: boolean) => Report;
   /** What is wrong with a document that an edit made, as one sentence; null = it may stand. */

@@ -1,9 +1,11 @@
 /** Shear, moment and deflection on the axis of the elevation, and what they are where one points. */
 
 import { memo, useMemo } from "react";
+import type { Point } from "../../plan";
 import type { Curves, Extremes, PartLevel, StepLevel } from "../../statics";
 import { lineWeight, typeSize } from "../../ui";
 import type { ElevationMap } from "../camera";
+import { type Box, placeLabels } from "../labels";
 import type { Look } from "../look";
 import { crisp, fill, line, type Paper, Sketch, stroke, trace, widthOf, write } from "../sketch";
 import { forceWords, lengthWords, momentWords } from "../words";
@@ -119,26 +121,53 @@ function drawLane(paper: Paper, kind: Kind, level: StepLevel | null, lane: Lane,
     trace(paper, points, false);
     stroke(paper, { colour, width: lineWeight.outline });
   }
-  for (const part of level.parts) {
-    const extremes = kind.extremes(part);
-    if (extremes === null || unit === 0) continue;
-    const range = extremes.most.value - extremes.least.value;
-    for (const [extreme, upward] of [
-      [extremes.most, true],
-      [extremes.least, false],
-    ] as const) {
-      if (Math.abs(extreme.value) < 0.02 * range) continue;
-      const text = kind.words(extreme.value, look);
-      const half = widthOf(text, { size: typeSize.small }) / 2;
-      const y = zero - extreme.value * unit + (upward ? -8 : 9);
-      const least = y < lane.top + 20 ? 22 + widthOf(kind.name, { size: typeSize.small }) : 6;
-      const x = Math.min(width - half - 6, Math.max(half + least, map.x(extreme.s)));
-      write(paper, text, [x, y], { colour, size: typeSize.small, rim: ground });
-    }
-  }
+  for (const { text, at } of extremesOf(kind, level, lane, map, look))
+    write(paper, text, at, { colour, size: typeSize.small, rim: ground });
   const tips = level.parts.every(({ stable }) => !stable);
   const without = tips ? "no numbers, the piece tips" : "none";
   write(paper, drawn && unit > 0 ? kind.name : `${kind.name}: ${without}`, [10, lane.top + 11], title);
+}
+
+/** The greatest and least values of each part, and where they are written, px. */
+function extremesOf(kind: Kind, level: StepLevel, lane: Lane, map: ElevationMap, look: Look) {
+  const { zero, unit } = scaleOf(kind, level, lane);
+  if (unit === 0) return [];
+  return level.parts.flatMap((part) => {
+    const extremes = kind.extremes(part);
+    if (extremes === null) return [];
+    const range = extremes.most.value - extremes.least.value;
+    const ends = [
+      { ...extremes.most, off: -8 },
+      { ...extremes.least, off: 9 },
+    ];
+    return ends
+      .filter(({ value }) => Math.abs(value) >= 0.02 * range)
+      .map(({ value, s, off }) => {
+        const text = kind.words(value, look);
+        const half = widthOf(text, { size: typeSize.small }) / 2;
+        const y = zero - value * unit + off;
+        const least = y < lane.top + 20 ? 22 + widthOf(kind.name, { size: typeSize.small }) : 6;
+        const x = Math.min(map.size.width - half - 6, Math.max(half + least, map.x(s)));
+        return { text, at: [x, y] as const, half };
+      });
+  });
+}
+
+/** What a reading must not cover in its lane: the lane's name and the extremes, px. */
+function writtenIn(kind: Kind, level: StepLevel, lane: Lane, map: ElevationMap, look: Look): readonly Box[] {
+  const name = {
+    left: 10,
+    right: 10 + widthOf(kind.name, { size: typeSize.small }),
+    top: lane.top + 4,
+    bottom: lane.top + 18,
+  };
+  const extremes = extremesOf(kind, level, lane, map, look).map(({ at: [x, y], half }) => ({
+    left: x - half,
+    right: x + half,
+    top: y - 7,
+    bottom: y + 7,
+  }));
+  return [name, ...extremes];
 }
 
 /** The reading line: every diagram's value at one place of the piece. */
@@ -173,8 +202,21 @@ export const Reading = memo(function Reading({
         paper.beginPath();
         paper.arc(x, y, 3.5, 0, 2 * Math.PI);
         fill(paper, drawing[kind.colour]);
-        write(paper, kind.words(value, look), [tx, Math.min(lane.top + lane.height - 8, Math.max(lane.top + 10, y))], {
-          ...place,
+        const text = kind.words(value, look);
+        const half = widthOf(text, { size: typeSize.small, strong: true }) / 2;
+        const inLane = (wished: number): number =>
+          Math.min(lane.top + lane.height - 8, Math.max(lane.top + 10, wished));
+        const sides = right ? [-1, 1] : [1, -1];
+        const places = [0, -16, 16, -30, 30].flatMap((off) =>
+          sides.map((side): Point => [x + side * (8 + half), inLane(y + off)]),
+        );
+        const wish = { text, width: 2 * half, height: 12, places, must: true };
+        const within = { left: 2, right: map.size.width - 2, top: lane.top, bottom: lane.top + lane.height };
+        const [middle] = placeLabels([wish], writtenIn(kind, level, lane, map, look), within);
+        write(paper, text, middle ?? places[0]!, {
+          rim: ground,
+          size: typeSize.small,
+          strong: true,
           colour: drawing[kind.colour],
         });
       });

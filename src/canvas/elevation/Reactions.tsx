@@ -11,8 +11,14 @@ import { arrowHead, crisp, line, type Paper, rowsFor, Sketch, widthOf, write } f
 import { forceWords } from "../words";
 import type { Profile } from "./profile";
 
-/** Arrows: the longest and the gap to the floor line; figures under them in rows, px. */
-const sizes = { longest: 30, clear: 9, row: 17 } as const;
+/** Arrows: the longest, the shortest and the gap to the floor line; figures under them in rows, px. */
+const sizes = { longest: 30, shortest: 12, clear: 9, row: 17 } as const;
+
+/** The longest arrow that leaves so many rows of figures on the paper, px. */
+function longestOver(rows: number, room: number): number {
+  const left = room - sizes.clear - sizes.row * rows - 4;
+  return Math.max(sizes.shortest, Math.min(sizes.longest, left));
+}
 
 /** Stands whose middles are nearer than this along the piece stand in one line, across it, px: their numbers are named. */
 const inLine = 24;
@@ -65,12 +71,14 @@ export const Reactions = memo(function Reactions({
         };
       });
       const rows = rowsFor(labels);
+      const room = map.size.height - Math.max(...labels.map(({ floor }) => floor));
+      const longest = longestOver(Math.max(0, ...rows) + 1, room);
       labels.forEach((label, index) => {
-        const foot = label.floor + sizes.clear + sizes.longest;
+        const foot = label.floor + sizes.clear + longest;
         const x = crisp(label.at);
         if (label.reaction !== null && label.reaction > 0) {
-          const length = Math.max(15, (label.reaction / most) * sizes.longest);
-          const tip = foot - sizes.longest;
+          const length = Math.max(Math.min(15, longest), (label.reaction / most) * longest);
+          const tip = foot - longest;
           line(paper, [x, tip + length], [x, tip + 6], { colour: drawing.reaction, width: lineWeight.heavy });
           arrowHead(paper, [x, tip], [0, -1], 10, drawing.reaction);
         }

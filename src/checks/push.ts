@@ -1,7 +1,9 @@
 /** The sideways push on a step: where it acts and what slides under it. */
 
-import { centreHeight, gravity, pushForce, type Sliding, sliding } from "../statics";
-import type { StepContext } from "./context";
+import { footprintOf } from "../floor";
+import { standFrame } from "../geometry";
+import { centreHeight, gravity, pushForce, type Sliding, type StandOnFeet, sliding } from "../statics";
+import type { StandContext, StepContext } from "./context";
 
 /** Rise per metre of the bay's floor in x and y; 0 without a bay. */
 export const slopeOf = ({ plan }: StepContext): readonly [number, number] => plan.bay?.floor.slope ?? [0, 0];
@@ -27,4 +29,19 @@ export function slidingOf(context: StepContext): Sliding {
     selfWeight: stand.type.selfMass * gravity,
   }));
   return sliding(sliders, push, horizontal, criteria.floorFriction);
+}
+
+/** A stand on its feet as planned, in the piece frame. */
+export function standOnFeet({ placement, type, level }: StandContext): StandOnFeet {
+  const frame = standFrame(placement);
+  return {
+    feet: footprintOf(type, placement.height, frame).feet,
+    middle: frame.origin,
+    centre: level.centre === null ? frame.origin : [level.centre.s, level.centre.t],
+    square: [frame.cos, frame.sin],
+    topWidth: type.top.width,
+    height: placement.height + placement.shim,
+    reaction: level.reaction ?? 0,
+    selfWeight: type.selfMass * gravity,
+  };
 }

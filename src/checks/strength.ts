@@ -19,6 +19,7 @@ import {
   webYieldingOver,
 } from "../statics";
 
+import type { StepContext } from "./context";
 import type { StepBounds, StepStrength } from "./parts";
 
 /** null where the step has no greatest reactions. */
@@ -59,4 +60,12 @@ export function strengthOf(
       };
     }),
   };
+}
+
+/** The solutions that the strength checks of a step look at: as planned and at every witness; none where there are none. */
+export function levelsLookedAt({ level, model, plan, range }: StepContext): readonly StepLevel[] {
+  const ranges = range.kind === "known" ? range.stands.flatMap(({ over }) => (over === null ? [] : [over])) : [];
+  if (!level.stable || ranges.length === 0) return [];
+  const witnesses = [...ranges.map(({ mostAt }) => mostAt), ...ranges.map(({ leastAt }) => leastAt)];
+  return [level, ...witnesses.map((witness) => levelAt(perturb(model, plan, witness), plan.piece.masses))];
 }

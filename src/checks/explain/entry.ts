@@ -1,5 +1,6 @@
 /** What an entry of the help on numbers is. */
 
+import type { FloorReport } from "../../floor";
 import type { TippingEdge } from "../../statics";
 import type { StandContext, StepContext } from "../context";
 import type { Put } from "./text";
@@ -19,6 +20,10 @@ export interface Subject {
   readonly edge?: TippingEdge;
   /** Index of the part. */
   readonly part?: number;
+  /** Index of the walkway. */
+  readonly walkway?: number;
+  /** The floor of the step's layout. */
+  readonly floor?: FloorReport;
 }
 
 export interface Entry {

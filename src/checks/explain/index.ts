@@ -3,6 +3,8 @@
 import type { Plan, StandId } from "../../plan";
 import type { TippingEdge } from "../../statics";
 import { contextOf } from "../assemble";
+import { floorPart } from "../engine";
+import { knownValue } from "../parts";
 import type { StepReport } from "../report";
 import { entries, type NumberName } from "./entries";
 import type { Entry, Filled, NumberUnit, Subject } from "./entry";
@@ -38,18 +40,26 @@ export function explain(
   name: NumberName,
   plan: Plan,
   report: StepReport,
-  about: { readonly stand?: StandId; readonly part?: number; readonly edge?: TippingEdge } = {},
+  about: {
+    readonly stand?: StandId;
+    readonly part?: number;
+    readonly edge?: TippingEdge;
+    readonly walkway?: number;
+  } = {},
 ): Explanation | null {
   const context = contextOf(plan, report);
   if (context === null) return null;
   const entry: Entry = entries[name];
   const stand = context.stands.find(({ placement }) => placement.stand === about.stand);
-  const { part, edge } = about;
+  const { part, edge, walkway } = about;
+  const floor = knownValue(floorPart(plan, context.layout));
   const subject: Subject = {
     context,
     ...(stand === undefined ? {} : { stand }),
     ...(part === undefined ? {} : { part }),
     ...(edge === undefined ? {} : { edge }),
+    ...(walkway === undefined ? {} : { walkway }),
+    ...(floor === null ? {} : { floor }),
   };
   const found = filled(entry, subject);
   if (found === null) return null;

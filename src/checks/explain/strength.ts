@@ -10,11 +10,11 @@ import {
   webYielding,
   yieldingOmega,
 } from "../../statics";
-import type { StandContext, StepContext } from "../context";
+import { boundsOf, type StandContext, type StepContext } from "../context";
 import type { Entry, Subject } from "./entry";
 import type { Put } from "./text";
 
-export const strengthEntries = {
+const strengths = {
   "web yielding strength": {
     label: "strength of the web against local yielding",
     formula: "F_y·t_w·(5k + l_b) ÷ 1.5, 2.5k at most d from an end; k = flange + fillet, l_b = width of the top",
@@ -74,6 +74,32 @@ export const strengthEntries = {
     },
   },
 } as const satisfies Readonly<Record<string, Entry>>;
+
+export const strengthEntries = {
+  ...strengths,
+  "web yielding, % of strength": used("web: local yielding, % of its strength", strengths["web yielding strength"]),
+  "web crippling, % of strength": used("web: crippling, % of its strength", strengths["web crippling strength"]),
+} as const satisfies Readonly<Record<string, Entry>>;
+
+/** The heaviest reaction against what the web over the stand is good for. */
+function used(label: string, strength: Entry): Entry {
+  return {
+    label,
+    formula: `heaviest × set-down factor ÷ strength; strength: ${strength.formula}`,
+    source: strength.source,
+    unit: "1",
+    of: (subject, put) => {
+      const { context, stand } = subject;
+      const most = stand === undefined ? null : (boundsOf(context, stand.index)?.most ?? null);
+      const good = strength.of(subject, put);
+      if (most === null || good === null) return null;
+      return {
+        value: (most * context.setDownFactor) / good.value,
+        text: `${put(most)} * ${put(context.setDownFactor)} / (${good.text})`,
+      };
+    },
+  };
+}
 
 interface Over {
   readonly section: SectionSegment;

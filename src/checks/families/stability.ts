@@ -1,11 +1,8 @@
 /** What a push does: rolling over, sliding, a stand about its own feet; and one stand gone. */
 
-import { footprintOf } from "../../floor";
-import { standFrame } from "../../geometry";
-import type { CriterionKey, Point } from "../../plan";
+import type { CriterionKey } from "../../plan";
 import {
   extentAcross,
-  gravity,
   lesserBreadth,
   pushForce,
   rollOvers,
@@ -16,7 +13,7 @@ import {
 import { lower, useOfLower } from "../compare";
 import type { StandContext, StepContext } from "../context";
 import type { Fact, FactOf } from "../facts";
-import { pushHeight, slidingOf, slopeOf } from "../push";
+import { pushHeight, slidingOf, slopeOf, standOnFeet } from "../push";
 import { byCriterion, byText, condition, type LeftOut, nowhere, type Outcome, worstFact } from "./fact";
 
 /** Depth ÷ breadth over which a piece may not stand free, by analogy with 29 CFR 1926.451(c)(1). */
@@ -119,26 +116,11 @@ function slides(context: StepContext, { push, shares, onTops, onFloor }: Sliding
 /** A stand about its own feet: a frame pulled up, its reserve under its share of the push, and how slender it is. */
 function standTipsOver(context: StepContext, stand: StandContext, push: Sliding): FactOf<"stand-tips-over"> {
   const { criteria, step } = context;
-  const { placement, type, level } = stand;
+  const { placement, level } = stand;
   const key = reserveKey(context);
-  const frame = standFrame(placement);
-  const { feet } = footprintOf(type, placement.height, frame);
-  const height = placement.height + placement.shim;
-  const centre: Point = level.centre === null ? frame.origin : [level.centre.s, level.centre.t];
-  const reserve = standReserve(
-    {
-      feet,
-      middle: frame.origin,
-      centre,
-      square: [frame.cos, frame.sin],
-      topWidth: type.top.width,
-      height,
-      reaction: level.reaction ?? 0,
-      selfWeight: type.selfMass * gravity,
-    },
-    push.shares[stand.index]!,
-  );
-  const slenderness = lesserBreadth(feet) / 2 / height;
+  const onFeet = standOnFeet(stand);
+  const reserve = standReserve(onFeet, push.shares[stand.index]!);
+  const slenderness = lesserBreadth(onFeet.feet) / 2 / onFeet.height;
   const common = {
     code: "stand-tips-over",
     stand: placement.stand,

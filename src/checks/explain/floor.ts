@@ -1,0 +1,71 @@
+/** How wide the ways are, and what the plan still takes. */
+
+import type { WalkwayWidth } from "../../floor";
+import { knownValue } from "../parts";
+import type { Entry } from "./entry";
+
+export const floorEntries = {
+  "clear width": {
+    label: "clear width of the walkway",
+    formula: "the widest disc that gets through: at its narrowest, the distance between the two things that it touches",
+    source: "plane geometry, to 2 mm; piece, obstacles, legs with toe clearance and tops below headroom left clear",
+    unit: "m",
+    of: ({ floor, walkway = 0 }, put) => {
+      const way: WalkwayWidth | undefined = floor?.walkways[walkway];
+      if (way === undefined || way.narrowestAt === null || way.across === null) return null;
+      const { clearWidth: wide, narrowestAt: at, across } = way;
+      const [one, other] = [-0.5, 0.5].map((half) => [
+        at[0] + half * wide * across[0],
+        at[1] + half * wide * across[1],
+      ]);
+      return {
+        value: wide,
+        text: `hypot(${put(other![0]!)} - ${put(one![0]!)}, ${put(other![1]!)} - ${put(one![1]!)})`,
+      };
+    },
+  },
+} as const satisfies Readonly<Record<string, Entry>>;
+
+const scanned =
+  "the value found by 32 equal steps to the stated end and halving to 1 %; beyond it a check fails that holds now";
+const source = "every check made again at each value; docs/mechanics.md, good up to";
+
+export const marginEntries = {
+  "heaviest it may prove": {
+    label: "heaviest that the piece may prove",
+    formula: `weight × the factor on all masses; ${scanned}`,
+    source,
+    unit: "N",
+    of: ({ context }, put) => {
+      const factor = knownValue(context.margins)?.weight ?? null;
+      const { weight } = context.level;
+      return factor === null ? null : { value: factor * weight, text: `${put(factor)} * ${put(weight)}` };
+    },
+  },
+  "greatest push": {
+    label: "push that it still takes",
+    formula: `push = share × W; ${scanned}`,
+    source,
+    unit: "N",
+    of: ({ context }, put) => {
+      const share = knownValue(context.margins)?.push ?? null;
+      return share === null ? null : { value: share * context.weight, text: `${put(share)} * ${put(context.weight)}` };
+    },
+  },
+  "tops off level by": margin("tops off level by", "level", "levelTolerance of all stands, to 50 mm"),
+  "off its marks along": margin("off its marks, along the piece", "along", "the piece moved either way, to 1 m"),
+  "off its marks across": margin("off its marks, across the piece", "across", "the piece moved either way, to 1 m"),
+} as const satisfies Readonly<Record<string, Entry>>;
+
+function margin(label: string, of: "level" | "along" | "across", what: string): Entry {
+  return {
+    label,
+    formula: `${what}; ${scanned}`,
+    source,
+    unit: "m",
+    of: ({ context }, put) => {
+      const value = knownValue(context.margins)?.[of] ?? null;
+      return value === null ? null : { value, text: put(value) };
+    },
+  };
+}

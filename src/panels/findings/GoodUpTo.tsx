@@ -4,6 +4,7 @@ import type { GoodUpTo, Part } from "../../checks";
 import { reportInView } from "../../store";
 import { Disclosure, Entry, Quantity, TitleBlock, useFormat, VerdictShape, verdictWords } from "../../ui";
 import { useCalm } from "../connect";
+import { NumberHelp } from "../help/NumberHelp";
 import styles from "../panels.module.css";
 
 export function GoodUpToPanel() {
@@ -29,20 +30,30 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
           <h2 className={styles.blockTitle}>Good up to</h2>
           <TitleBlock>
             <Entry name="Heavier by">
-              {orMore("weight")}× {margins.weight.toFixed(2)}
+              <NumberHelp name="heaviest it may prove">
+                {orMore("weight")}× {margins.weight.toFixed(2)}
+              </NumberHelp>
             </Entry>
             <Entry name="Tops off level by">
-              {orMore("level")}±<Quantity kind="length" value={margins.level} />
+              <NumberHelp name="tops off level by">
+                {orMore("level")}±<Quantity kind="length" value={margins.level} />
+              </NumberHelp>
             </Entry>
             <Entry name="Off its marks, along">
-              {orMore("along")}±<Quantity kind="length" value={margins.along} />
+              <NumberHelp name="off its marks along">
+                {orMore("along")}±<Quantity kind="length" value={margins.along} />
+              </NumberHelp>
             </Entry>
             <Entry name="Off its marks, across">
-              {orMore("across")}±<Quantity kind="length" value={margins.across} />
+              <NumberHelp name="off its marks across">
+                {orMore("across")}±<Quantity kind="length" value={margins.across} />
+              </NumberHelp>
             </Entry>
             <Entry name="Pushed by">
-              {orMore("push")}
-              {(margins.push * 100).toFixed(0)} % of its weight
+              <NumberHelp name="greatest push">
+                {orMore("push")}
+                {(margins.push * 100).toFixed(0)} % of its weight
+              </NumberHelp>
             </Entry>
             <Entry name="Turned end for end">
               <VerdictShape verdict={margins.turned.verdict} size={16} /> {verdictWords[margins.turned.verdict]}

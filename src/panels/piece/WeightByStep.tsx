@@ -1,12 +1,15 @@
 /** Weight and centre of gravity of every step, with how they were come by. */
 
 import { useMemo } from "react";
+import type { NumberName } from "../../checks";
+import type { StepId } from "../../plan";
 import { type Column, DataTable, Quantity, useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
+import { NumberHelp } from "../help/NumberHelp";
 import { basesText, type WeightAccount, weightAccount } from "./weight";
 
 interface Row {
-  readonly id: string;
+  readonly id: StepId;
   readonly name: string;
   readonly account: WeightAccount;
   readonly cg: { readonly s: number; readonly t: number; readonly z: number } | null;
@@ -33,15 +36,22 @@ export function WeightByStep() {
 
 export function WeightByStepView({ rows }: { readonly rows: readonly Row[] }) {
   const format = useFormat();
+  const centre = ({ id, cg }: Row, of: "s" | "t" | "z", name: NumberName) => (
+    <NumberHelp name={name} step={id}>
+      <Quantity kind="length" value={cg?.[of] ?? null} />
+    </NumberHelp>
+  );
   const columns: readonly Column<Row>[] = [
     { key: "step", heading: "Step", cell: ({ name }) => name },
     {
       key: "mass",
       heading: "Weight",
       numeric: true,
-      cell: ({ account }) => (
+      cell: ({ account, id }) => (
         <>
-          <Quantity kind="mass" value={account.mass} />
+          <NumberHelp name="weight" step={id}>
+            <Quantity kind="mass" value={account.mass} />
+          </NumberHelp>
           {account.within > 0 && ` ± ${format(account.within, "mass")}`}
         </>
       ),
@@ -50,10 +60,10 @@ export function WeightByStepView({ rows }: { readonly rows: readonly Row[] }) {
       key: "s",
       heading: "Centre of gravity along",
       numeric: true,
-      cell: ({ cg }) => <Quantity kind="length" value={cg?.s ?? null} />,
+      cell: (row) => centre(row, "s", "centre of gravity along"),
     },
-    { key: "t", heading: "across", numeric: true, cell: ({ cg }) => <Quantity kind="length" value={cg?.t ?? null} /> },
-    { key: "z", heading: "up", numeric: true, cell: ({ cg }) => <Quantity kind="length" value={cg?.z ?? null} /> },
+    { key: "t", heading: "across", numeric: true, cell: (row) => centre(row, "t", "centre of gravity across") },
+    { key: "z", heading: "up", numeric: true, cell: (row) => centre(row, "z", "centre of gravity up") },
     { key: "basis", heading: "Known", cell: ({ account }) => basesText(account) },
   ];
   return (

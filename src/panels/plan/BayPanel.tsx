@@ -17,6 +17,7 @@ import {
 } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
 import { ChangeButton, DrawButton } from "../drawing/DrawMenu";
+import { NumberHelp } from "../help/NumberHelp";
 import styles from "../panels.module.css";
 import { AddButton, OutlineEditor, rectangle } from "../piece/OutlineEditor";
 import { NamedZones } from "../piece/ZonesEditor";
@@ -244,7 +245,11 @@ function ClearWidth({ index }: { readonly index: number }) {
   return (
     <div data-pending={pending} className={styles.mayBePending}>
       <TitleBlock>
-        <Entry name="Clear width">{format(way.clearWidth, "length")}</Entry>
+        <Entry name="Clear width">
+          <NumberHelp name="clear width" walkway={index}>
+            {format(way.clearWidth, "length")}
+          </NumberHelp>
+        </Entry>
         <Entry name="Without the legs">{format(way.withoutLegs, "length")}</Entry>
       </TitleBlock>
     </div>

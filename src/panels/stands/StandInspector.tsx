@@ -1,7 +1,7 @@
 /** One stand of the layout in view: where it stands, what it carries, what speaks for and against it. */
 
 import { Button } from "@mantine/core";
-import { useMemo } from "react";
+import { lazy, Suspense, useMemo } from "react";
 import { criteriaOf, type LayoutId, type Plan, type StandId } from "../../plan";
 import { layoutInView, reportInView, stepInView, theEditor } from "../../store";
 import {
@@ -24,6 +24,9 @@ import { materialWords } from "../words";
 import { type StandRow, standRows } from "./rows";
 import { StandPicture } from "./StandPicture";
 import standsStyles from "./stands.module.css";
+
+/** Loaded when first opened. */
+const StandFacts = lazy(() => import("./StandFacts"));
 
 export function StandInspector({ stand }: { readonly stand: StandId }) {
   const plan = usePlan();
@@ -93,10 +96,22 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
           </NumberHelp>
         </Entry>
         <Entry name="Lightest to heaviest">
-          <Quantity kind="force" value={band.least} /> to <Quantity kind="force" value={band.most} />
+          <NumberHelp name="lightest" stand={stand}>
+            <Quantity kind="force" value={band.least} />
+          </NumberHelp>{" "}
+          to{" "}
+          <NumberHelp name="heaviest" stand={stand}>
+            <Quantity kind="force" value={band.most} />
+          </NumberHelp>
         </Entry>
         <Entry name="Whatever the floor">
-          <Quantity kind="force" value={band.staticsLeast} /> to <Quantity kind="force" value={band.staticsMost} />
+          <NumberHelp name="lightest, whatever the floor" stand={stand}>
+            <Quantity kind="force" value={band.staticsLeast} />
+          </NumberHelp>{" "}
+          to{" "}
+          <NumberHelp name="heaviest, whatever the floor" stand={stand}>
+            <Quantity kind="force" value={band.staticsMost} />
+          </NumberHelp>
         </Entry>
         <Entry name="Rated">{band.rating === null ? "not known" : format(band.rating, "force")}</Entry>
         <Entry name="Leg frames">
@@ -115,7 +130,13 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
           )}
         </Entry>
         <Entry name={level?.gap ? "Gap" : "Press-down"}>
-          <Quantity kind="length" value={level?.gap ? level.gap : (level?.settlement ?? null)} />
+          {level?.gap ? (
+            <Quantity kind="length" value={level.gap} />
+          ) : (
+            <NumberHelp name="press-down" stand={stand}>
+              <Quantity kind="length" value={level?.settlement ?? null} />
+            </NumberHelp>
+          )}
         </Entry>
       </TitleBlock>
       {level?.estimated && (
@@ -123,6 +144,11 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
           Estimated: the stiffness of this stand is not known, so it is taken from its rating.
         </p>
       )}
+      <Disclosure summary="Reserve, feet and pressure">
+        <Suspense>
+          <StandFacts stand={stand} />
+        </Suspense>
+      </Disclosure>
       <PlacementFields row={row} plan={plan} layout={layout} />
       <Disclosure summary={type.name} aside={materialWords[type.top.material]}>
         <StandPicture type={type} height={placement.height} />

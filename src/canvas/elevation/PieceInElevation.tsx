@@ -100,7 +100,7 @@ function absentParts(plan: Plan, { parts }: Profile): readonly PartProfile[] {
 }
 
 /** Lower edge along the underside, upper edge at the piece's depth, m. */
-function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point[] {
+export function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point[] {
   const stations = undersideStations(plan, from, to);
   const lower: Point[] = [];
   for (let index = 1; index < stations.length; index++) {
@@ -109,7 +109,8 @@ function outlineOf(plan: Plan, { from, to, datum }: PartProfile): readonly Point
     const between = datum.map(([s]) => s).filter((s) => s > a && s < b);
     for (const s of [a + inset, ...between, b - inset]) lower.push([s, heightOn(datum, s) + undersideAt(plan, s)]);
   }
-  const upper = datum.map(([s, z]): Point => [s, z + plan.piece.depth]).reverse();
+  const inside = datum.map(([s]) => s).filter((s) => s > from && s < to);
+  const upper = [from, ...inside, to].map((s): Point => [s, heightOn(datum, s) + plan.piece.depth]).reverse();
   return [...lower, ...upper];
 }
 

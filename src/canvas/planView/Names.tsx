@@ -194,7 +194,9 @@ function bayNames({ bay }: Plan, map: PlanMap, look: Look): readonly Name[] {
     ...longest(bay.slab?.joints ?? []).map(([from, to]) =>
       named("slab joint", along(map.bay(from), map.bay(to), map.size), inkSoft),
     ),
-    ...bay.obstacles.map(({ name, polygon }) => named(name, besides(ring(polygon)), inkSoft)),
+    ...bay.obstacles
+      .filter(({ polygon }) => onSheet(boxOf(ring(polygon)), map))
+      .map(({ name, polygon }) => named(name, besides(ring(polygon)), inkSoft)),
     ...bay.noFootZones.map(({ name, polygon }) => {
       const box = boxOf(ring(polygon));
       const x = (box.left + box.right) / 2;
@@ -204,6 +206,10 @@ function bayNames({ bay }: Plan, map: PlanMap, look: Look): readonly Name[] {
     }),
   ];
 }
+
+/** Whether any of a box lies on the paper: a name without its thing says nothing. */
+const onSheet = ({ left, top, right, bottom }: Box, { size }: PlanMap): boolean =>
+  right > 0 && left < size.width && bottom > 0 && top < size.height;
 
 /** The longest of the lines, as a list; none of none. */
 function longest(lines: readonly (readonly [Point, Point])[]): readonly (readonly [Point, Point])[] {

@@ -1,6 +1,6 @@
 /** Up to three layouts side by side, at one scale and in the same step, with what differs under them. */
 
-import { type ReactNode, useEffect, useState } from "react";
+import { type CSSProperties, type ReactNode, useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Layout, LayoutId, Plan, StandId, Step } from "../../plan";
 import { stepInView } from "../../store";
 import { CheckField, Dialog, useFormat, VerdictMark } from "../../ui";
@@ -8,7 +8,7 @@ import { useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import standsStyles from "../stands/stands.module.css";
 import { type ComparedLayout, compared, mostCompared, standsOf } from "./compare";
-import { LayoutPicture } from "./LayoutPicture";
+import { isLong, LayoutPicture } from "./LayoutPicture";
 import stepsStyles from "./steps.module.css";
 
 export function CompareDialog({ opened, onClose }: { readonly opened: boolean; readonly onClose: () => void }) {
@@ -97,51 +97,102 @@ export function ComparisonView({
     { name: "Reserve against tipping", of: ({ reserve }) => (reserve === null ? "–" : reserve.toFixed(2)) },
   ];
   return (
-    <section className={standsStyles.tableScroll} aria-label="Layouts side by side: table">
-      <table className={stepsStyles.compare}>
-        <caption className={styles.hiddenWords}>Layouts side by side</caption>
-        <thead>
-          <tr>
-            <td />
-            {columns.map(({ layout }) => (
-              <th key={layout.id} scope="col">
-                {layout.name}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">From above</th>
-            {columns.map(({ layout, rows }) => (
-              <td key={layout.id}>
-                <LayoutPicture plan={plan} layout={layout} rows={rows} />
-              </td>
-            ))}
-          </tr>
-          {measures.map(({ name, of }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {columns.map((column) => (
-                <td key={column.layout.id}>{of(column)}</td>
+    <>
+      <Pictures plan={plan} columns={columns} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className={standsStyles.tableScroll} aria-label="Layouts side by side: table" tabIndex={0}>
+        <table className={stepsStyles.compare} style={{ "--layouts": columns.length } as CSSProperties}>
+          <caption className={styles.hiddenWords}>Layouts side by side</caption>
+          <thead>
+            <tr>
+              <td />
+              {columns.map(({ layout }) => (
+                <th key={layout.id} scope="col">
+                  {layout.name}
+                </th>
               ))}
             </tr>
-          ))}
-          {standsOf(columns).map((stand) => (
-            <tr key={stand} data-same={standsAlike(columns, stand)}>
-              <th scope="row">{stand}</th>
-              {columns.map((column) => (
-                <td key={column.layout.id}>
-                  <StandCell column={column} stand={stand} />
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+          </thead>
+          <tbody>
+            {measures.map(({ name, of }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                {columns.map((column) => (
+                  <td key={column.layout.id}>{of(column)}</td>
+                ))}
+              </tr>
+            ))}
+            {standsOf(columns).map((stand) => (
+              <tr key={stand} data-same={standsAlike(columns, stand)}>
+                <th scope="row">{stand}</th>
+                {columns.map((column) => (
+                  <td key={column.layout.id}>
+                    <StandCell column={column} stand={stand} />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </>
   );
 }
+
+/** The layouts from above, at one scale, as large as the window allows. */
+function Pictures({ plan, columns }: { readonly plan: Plan; readonly columns: readonly ComparedLayout[] }) {
+  const format = useFormat();
+  const holder = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(0);
+  useLayoutEffect(() => {
+    const element = holder.current;
+    if (element === null) return;
+    const observer = new ResizeObserver(() => setWidth(element.clientWidth));
+    observer.observe(element);
+    setWidth(element.clientWidth);
+    return () => observer.disconnect();
+  }, []);
+  const abreast = isLong(plan) || width < narrow ? 1 : columns.length;
+  const each = Math.floor((width - pictureGap * (abreast - 1)) / abreast);
+  return (
+    <div
+      ref={holder}
+      className={stepsStyles.pictures}
+      style={{ gridTemplateColumns: `repeat(${abreast}, minmax(0, 1fr))`, columnGap: pictureGap }}
+    >
+      {width > 0 &&
+        columns.map(({ layout, rows, verdict, governing }) => (
+          <figure key={layout.id} className={stepsStyles.picture}>
+            <figcaption>
+              <strong>{layout.name}</strong> <VerdictMark verdict={verdict} />
+              {governing === null ? null : (
+                <span className={stepsStyles.governs}>
+                  {governing.stand} governs, {(governing.utilisation * 100).toFixed(0)} % of rating
+                </span>
+              )}
+            </figcaption>
+            <LayoutPicture
+              plan={plan}
+              layout={layout}
+              rows={rows}
+              governing={governing?.stand ?? null}
+              width={each}
+              height={(window.innerHeight - headHeight) / Math.ceil(columns.length / abreast) - captionHeight}
+              words={({ band }) => (band.level === null ? "–" : format(band.level, "force"))}
+            />
+          </figure>
+        ))}
+    </div>
+  );
+}
+
+/** Under this width pictures stand one under the other, px; and the room between two. */
+const narrow = 700;
+const pictureGap = 24;
+
+/** What stands over the pictures, and over each of them, px: all of them are to be seen at once. */
+const headHeight = 110;
+const captionHeight = 40;
 
 function StandCell({ column, stand }: { readonly column: ComparedLayout; readonly stand: StandId }) {
   const format = useFormat();

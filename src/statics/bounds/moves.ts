@@ -5,32 +5,37 @@ import type { Unknowns } from "./unknowns";
 
 const { feasible, reducedCost, pivot, step: leastStep, idle: idleAllowed } = simplexTolerances;
 
-/** How far an edge goes and what ends it: a row, the entering variable's own bound (`ownBound`) or nothing (`endless`). */
+/** How far an edge goes and what ends it: a row, or one of the following. */
 interface Edge {
   length: number;
   row: number;
 }
+/** The entering variable's own bound. */
 const ownBound = -1;
+/** Nothing. */
 const endless = -2;
+/** It goes no farther than was asked for. */
+const tooShort = -3;
 
 /**
  * How far column `c` can move in a direction before a basic variable meets a bound; of those that meet theirs within
- * the tolerance, the one with the largest element ends the edge.
+ * the tolerance, the one with the largest element ends the edge. What goes no farther than `wanted` is not looked at further.
  *
  * Source: P. M. J. Harris, Mathematical Programming 5 (1973) 1–28 (two passes with a tolerance).
  */
-function edgeOf(dictionary: Dictionary, c: number, direction: number, edge: Edge): void {
-  const { T, columns, rows, basic, value, low, high } = dictionary;
+function edgeOf(dictionary: Dictionary, c: number, direction: number, edge: Edge, wanted: number): void {
+  const { T, columns, rows, rooms } = dictionary;
+  edge.row = tooShort;
+  edge.length = 0;
   let reach = Number.POSITIVE_INFINITY;
   for (let i = 0, k = c; i < rows; i++, k += columns) {
     const rate = T[k]! * direction;
-    if (rate > pivot) {
-      const length = (high[basic[i]!]! - value[i]! + feasible) / rate;
-      if (length < reach) reach = length;
-    } else if (rate < -pivot) {
-      const length = (low[basic[i]!]! - value[i]! - feasible) / rate;
-      if (length < reach) reach = length;
-    }
+    const size = Math.abs(rate);
+    if (size <= pivot) continue;
+    const room = rooms[2 * i + (rate > 0 ? 1 : 0)]! + feasible;
+    if (room >= reach * size) continue;
+    reach = room / size;
+    if (reach <= wanted) return;
   }
   edge.row = endless;
   edge.length = reach;
@@ -40,12 +45,11 @@ function edgeOf(dictionary: Dictionary, c: number, direction: number, edge: Edge
       const rate = T[k]! * direction;
       const size = Math.abs(rate);
       if (size <= pivot || size <= largest) continue;
-      const bound = rate > 0 ? high[basic[i]!]! : low[basic[i]!]!;
-      const length = (bound - value[i]!) / rate;
-      if (length > reach) continue;
+      const room = rooms[2 * i + (rate > 0 ? 1 : 0)]!;
+      if (room > reach * size) continue;
       largest = size;
       edge.row = i;
-      edge.length = Math.max(0, length);
+      edge.length = Math.max(0, room / size);
     }
   }
   const room = roomOf(dictionary, c, direction);
@@ -85,6 +89,7 @@ export function ascend(dictionary: Dictionary, pairs: Unknowns | null, allowed: 
   const best: Edge = { length: 0, row: 0 };
   let idle = 0;
   while (dictionary.pivots < until) {
+    dictionary.measureRooms();
     let gain: number = leastStep;
     let column = -1;
     let idleColumn = -1;
@@ -96,7 +101,7 @@ export function ascend(dictionary: Dictionary, pairs: Unknowns | null, allowed: 
       if (most <= leastStep || (most <= gain && column >= 0)) continue;
       const partner = pairs === null ? -1 : pairs.partner(nonbasic[c]!);
       if (partner >= 0 && place[partner]! >= 0) continue;
-      edgeOf(dictionary, c, direction, edge);
+      edgeOf(dictionary, c, direction, edge, gain / Math.abs(cost));
       if (edge.row === endless) return "unbounded";
       const here = edge.length * Math.abs(cost);
       if (here > gain) {
@@ -113,7 +118,7 @@ export function ascend(dictionary: Dictionary, pairs: Unknowns | null, allowed: 
       if (idleColumn < 0) return "optimal";
       if (++idle > idleAllowed * rows) return "out of pivots";
       column = idleColumn;
-      edgeOf(dictionary, column, T[costs + column]! > 0 ? 1 : -1, best);
+      edgeOf(dictionary, column, T[costs + column]! > 0 ? 1 : -1, best, -1);
     } else idle = 0;
     take(dictionary, column, T[costs + column]! > 0 ? 1 : -1, best);
   }
@@ -138,7 +143,8 @@ export function follow(dictionary: Dictionary, pairs: Unknowns, target: number, 
   let direction = target > from ? 1 : -1;
   while (dictionary.pivots < until) {
     const c = -1 - place[entering]!;
-    edgeOf(dictionary, c, direction, edge);
+    dictionary.measureRooms();
+    edgeOf(dictionary, c, direction, edge, -1);
     if (edge.row === endless) return "unbounded";
     const leaving = edge.row === ownBound ? entering : basic[edge.row]!;
     take(dictionary, c, direction, edge);

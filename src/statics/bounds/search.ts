@@ -6,7 +6,7 @@
 import type { Dictionary } from "./dictionary";
 import { ascend } from "./moves";
 import { type Objective, valueIn } from "./objectives";
-import { pointOf, stateAt } from "./states";
+import { pointOf, reactionsOf, stateAt } from "./states";
 import type { StaticsLimit } from "./staticsLimits";
 import type { ContactSystem } from "./system";
 
@@ -65,19 +65,24 @@ export function climbFrom(
   return state;
 }
 
-/** The value at a point, solved for afresh so that it carries no rounding of a climb; null as with `climbFrom`. */
+/**
+ * The value at a point, solved for afresh so that it carries no rounding of a climb; null as with `climbFrom`.
+ *
+ * @param into is written over, where given.
+ */
 export function attainedAt(
   system: ContactSystem,
   nominal: Dictionary,
   objective: Objective,
   point: Float64Array,
+  into?: Dictionary,
 ): Attained | null {
   const { start, unknowns } = system;
   const x = point.map((value, k) => {
     const unknown = unknowns.variable(k);
     return Math.min(start.high[unknown]!, Math.max(start.low[unknown]!, value));
   });
-  const state = stateAt(system, nominal, x);
+  const state = stateAt(system, nominal, x, into);
   return state === null ? null : { value: valueIn(state, objective), x };
 }
 
@@ -145,8 +150,8 @@ class Search {
   }
 
   /**
-   * From the best vertex with one stand's height thrown to the other end of its range, each stand in turn. Only for the
-   * leg frames: what the reactions lack the proof finds.
+   * From the best vertex with one stand that bears let down as far as it goes, or one that is clear brought up, each in
+   * turn. Only for the leg frames: what the reactions lack the proof finds.
    */
   *climbFromKicks(): Generator<undefined> {
     for (const [index, { kind }] of this.objectives.entries()) {
@@ -154,7 +159,7 @@ class Search {
       for (let gained = true; gained; ) {
         const { value, vertex } = this.best[index]!;
         gained = false;
-        for (const x of kicksFrom(this.system, vertex.x)) {
+        for (const x of kicksFrom(this.system, vertex)) {
           if (this.work > workAllowed.further) return;
           this.climb(index, x);
           yield;
@@ -168,7 +173,7 @@ class Search {
   settled(index: number): Attained {
     const objective = this.objectives[index]!;
     return (
-      attainedAt(this.system, this.nominal, objective, this.best[index]!.vertex.x) ?? {
+      attainedAt(this.system, this.nominal, objective, this.best[index]!.vertex.x, this.scratch) ?? {
         value: valueIn(this.nominal, objective),
         x: new Float64Array(this.system.variables.length),
       }
@@ -188,11 +193,7 @@ class Search {
   }
 
   private remember(state: Dictionary): Vertex {
-    const { unknowns, contacts } = this.system;
-    const vertex = {
-      x: pointOf(this.system, state),
-      reactions: Float64Array.from(contacts, (_, j) => state.valueOf(unknowns.reaction(j))),
-    };
+    const vertex = { x: pointOf(this.system, state), reactions: reactionsOf(this.system, state) };
     this.found.push(vertex);
     return vertex;
   }
@@ -213,13 +214,15 @@ function closeGap(system: ContactSystem, { reactions }: Objective, state: Dictio
   ascend(state, unknowns, pivotsAllowed(system));
 }
 
-/** The point with one stand's height at the other end of its range, for each stand in turn. */
-function* kicksFrom({ variables, unknowns, start }: ContactSystem, x: Float64Array): Generator<Float64Array> {
+/** Points where another set of stands may bear: each bearing stand that is up let down, each clear one that is down raised. */
+function* kicksFrom({ contacts, variables, unknowns, start }: ContactSystem, vertex: Vertex): Generator<Float64Array> {
   for (const [k, variable] of variables.entries()) {
     if (variable.kind !== "height") continue;
+    const bears = contacts.some(({ stand }, j) => stand === variable.stand && vertex.reactions[j]! > leastGain);
+    if (vertex.x[k]! > 0 !== bears) continue;
     const unknown = unknowns.variable(k);
-    const kicked = x.slice();
-    kicked[k] = x[k]! > 0 ? start.low[unknown]! : start.high[unknown]!;
+    const kicked = vertex.x.slice();
+    kicked[k] = bears ? start.low[unknown]! : start.high[unknown]!;
     yield kicked;
   }
 }

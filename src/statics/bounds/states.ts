@@ -57,6 +57,15 @@ export function stateAt(
 }
 
 /** The point of the box that a dictionary is at. */
-export function pointOf(system: ContactSystem, state: Dictionary): Float64Array {
-  return Float64Array.from({ length: system.unknowns.variables }, (_, k) => state.valueOf(system.unknowns.variable(k)));
+export function pointOf({ unknowns }: ContactSystem, state: Dictionary): Float64Array {
+  const x = new Float64Array(unknowns.variables);
+  for (let k = 0; k < x.length; k++) x[k] = state.valueOf(unknowns.variable(k));
+  return x;
+}
+
+/** What every contact carries in a state, scaled. */
+export function reactionsOf({ unknowns }: ContactSystem, state: Dictionary): Float64Array {
+  const reactions = new Float64Array(unknowns.contacts);
+  for (let j = 0; j < reactions.length; j++) reactions[j] = state.valueOf(unknowns.reaction(j));
+  return reactions;
 }

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { longestOver } from "../../src/canvas/elevation/Reactions";
 import { type LabelWish, placeLabels } from "../../src/canvas/labels";
 import { rowsFor } from "../../src/canvas/sketch";
 
@@ -63,5 +64,20 @@ describe("labels", () => {
       }),
       { numRuns: 300 },
     );
+  });
+});
+
+describe("arrows of reactions", () => {
+  test("give way to the figures under them: every row lies on the paper as long as the rows alone do", () => {
+    for (const rows of [1, 2, 3, 4])
+      for (const room of [60, 68, 80, 120, 200]) {
+        const arrow = longestOver(rows, room);
+        // 9 px clear of the floor, the arrow, then rows of 17 px.
+        const foot = 9 + arrow + 17 * rows;
+        if (9 + 17 * rows <= room) expect(foot).toBeLessThanOrEqual(room);
+        expect(arrow === 0 || (arrow >= 12 && arrow <= 30)).toBe(true);
+      }
+    expect(longestOver(1, 200)).toBe(30);
+    expect(longestOver(3, 68)).toBe(0);
   });
 });

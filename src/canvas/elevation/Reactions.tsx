@@ -14,10 +14,10 @@ import type { Profile } from "./profile";
 /** Arrows: the longest, the shortest and the gap to the floor line; figures under them in rows, px. */
 const sizes = { longest: 30, shortest: 12, clear: 9, row: 17 } as const;
 
-/** The longest arrow that leaves so many rows of figures on the paper, px. */
-function longestOver(rows: number, room: number): number {
+/** The longest arrow that leaves so many rows of figures on the paper, px; 0 where there is no room for any. */
+export function longestOver(rows: number, room: number): number {
   const left = room - sizes.clear - sizes.row * rows - 4;
-  return Math.max(sizes.shortest, Math.min(sizes.longest, left));
+  return left < sizes.shortest ? 0 : Math.min(sizes.longest, left);
 }
 
 /** Stands whose middles are nearer than this along the piece stand in one line, across it, px: their numbers are named. */
@@ -76,7 +76,7 @@ export const Reactions = memo(function Reactions({
       labels.forEach((label, index) => {
         const foot = label.floor + sizes.clear + longest;
         const x = crisp(label.at);
-        if (label.reaction !== null && label.reaction > 0) {
+        if (label.reaction !== null && label.reaction > 0 && longest > 0) {
           const length = Math.max(Math.min(15, longest), (label.reaction / most) * longest);
           const tip = foot - longest;
           line(paper, [x, tip + length], [x, tip + 6], { colour: drawing.reaction, width: lineWeight.heavy });

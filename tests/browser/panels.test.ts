@@ -1,6 +1,5 @@
 /** The panels, worked as a person works them. */
 
-import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { expectLevel, openPage, openWith, placeOf, showStands } from "./page";
 import { g, twoStands } from "./plans";
@@ -264,45 +263,3 @@ test.describe("a new plan, one screen", () => {
     await expect(page.getByLabel("Notes")).toHaveValue(/Weigh it/);
   });
 });
-
-// Both themes, both widths: what depends on the one does not depend on the other.
-for (const { scheme, width } of [
-  { scheme: "light", width: 1440 },
-  { scheme: "dark", width: 390 },
-] as const)
-  test(`no finding by axe-core, ${scheme}, ${width} px wide`, async ({ page }) => {
-    test.setTimeout(120_000);
-    await page.setViewportSize({ width, height: 844 });
-    await page.emulateMedia({ colorScheme: scheme, reducedMotion: "reduce" });
-    await openPage(page);
-    const clean = async (where: string, without: readonly string[] = []) => {
-      const { violations } = await new AxeBuilder({ page }).disableRules([...without]).analyze();
-      const found = violations.map(
-        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-      );
-      expect(found, where).toEqual([]);
-    };
-    await clean("findings");
-    for (const name of ["Stands", "Piece", "Steps", "Plan"]) {
-      await tab(page, name);
-      await page.waitForTimeout(300);
-      // Twice: a fold may hold folds.
-      for (let pass = 0; pass < 2; pass += 1) {
-        await page.locator("aside details").evaluateAll((folds) => {
-          for (const fold of folds) (fold as HTMLDetailsElement).open = true;
-        });
-        await page.waitForTimeout(200);
-      }
-      await clean(name);
-    }
-    await tab(page, "Stands");
-    await page.getByRole("button", { name: /^Horse, 10,000 lb/ }).click();
-    await clean("stand type");
-    await page.getByRole("button", { name: "Close" }).click();
-    await page.getByRole("button", { name: "Plan file" }).click();
-    // An open menu lies beside the landmarks of the page, as menus do.
-    await clean("menu", ["region"]);
-    await page.getByRole("menuitem", { name: /new plan/ }).click();
-    await expect(page.getByRole("button", { name: "Make the plan" })).toBeVisible();
-    await clean("new plan");
-  });

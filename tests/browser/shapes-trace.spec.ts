@@ -160,7 +160,9 @@ test("by the keyboard alone: two points typed, then a length", async ({ page }) 
   const picture = await png(page, 600, 300, [50, 50, 500, 200]);
   await draw(page, "Trace over a picture or a PDF page");
   await chooseFile(page, "hall.png", "image/png", picture);
-  await dialog(page).getByRole("button", { name: "Put it under the plan" }).focus();
+  const put = dialog(page).getByRole("button", { name: "Put it under the plan" });
+  await expect(put).toBeEnabled();
+  await put.focus();
   await page.keyboard.press("Enter");
   await expect(bar(page)).toBeFocused();
   const before = await cameraOf(page);

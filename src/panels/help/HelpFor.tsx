@@ -14,7 +14,8 @@ export function HelpFor({ entry }: { readonly entry: HelpEntry }) {
           <Icon name="help" />
         </ActionIcon>
       </Popover.Target>
-      <Popover.Dropdown>
+      {/* Escape closes the help alone, not the window that it stands on. */}
+      <Popover.Dropdown data-mantine-stop-propagation>
         <div className={helpStyles.help}>
           <h3>{title}</h3>
           {text.map((sentence) => (

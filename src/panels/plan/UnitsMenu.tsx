@@ -30,8 +30,6 @@ export function UnitsMenu() {
   const { display } = usePlan();
   const now = unitsOf(display);
   const set = (change: Partial<Display>) => attempt("plan.units", { display: change });
-  const mark = (on: boolean) =>
-    on ? { rightSection: <Icon name="tick" size={16} />, "aria-checked": true } : { "aria-checked": false };
   return (
     <Menu position="bottom-end" withinPortal>
       <Menu.Target>
@@ -40,40 +38,40 @@ export function UnitsMenu() {
         </Button>
       </Menu.Target>
       <Menu.Dropdown>
-        <Menu.Item
-          role="menuitemradio"
-          {...mark(display.units === "us")}
-          onClick={() => set({ units: "us", length: null, force: null })}
+        <Menu.RadioGroup
+          value={display.units}
+          onChange={(units) => set({ units: units as Display["units"], length: null, force: null })}
         >
-          US customary
-        </Menu.Item>
-        <Menu.Item
-          role="menuitemradio"
-          {...mark(display.units === "metric")}
-          onClick={() => set({ units: "metric", length: null, force: null })}
-        >
-          Metric
-        </Menu.Item>
+          <Choice value="us">US customary</Choice>
+          <Choice value="metric">Metric</Choice>
+        </Menu.RadioGroup>
         <Menu.Divider />
         <Menu.Label>Lengths in</Menu.Label>
-        {lengths.map(({ unit, words }) => (
-          <Menu.Item
-            key={unit}
-            role="menuitemradio"
-            {...mark(now.length === unit)}
-            onClick={() => set({ length: unit })}
-          >
-            {words}
-          </Menu.Item>
-        ))}
+        <Menu.RadioGroup value={now.length} onChange={(length) => set({ length: length as LengthUnit })}>
+          {lengths.map(({ unit, words }) => (
+            <Choice key={unit} value={unit}>
+              {words}
+            </Choice>
+          ))}
+        </Menu.RadioGroup>
         <Menu.Divider />
         <Menu.Label>Weights and forces in</Menu.Label>
-        {forces.map(({ unit, words }) => (
-          <Menu.Item key={unit} role="menuitemradio" {...mark(now.force === unit)} onClick={() => set({ force: unit })}>
-            {words}
-          </Menu.Item>
-        ))}
+        <Menu.RadioGroup value={now.force} onChange={(force) => set({ force: force as ForceUnit })}>
+          {forces.map(({ unit, words }) => (
+            <Choice key={unit} value={unit}>
+              {words}
+            </Choice>
+          ))}
+        </Menu.RadioGroup>
       </Menu.Dropdown>
     </Menu>
+  );
+}
+
+function Choice({ value, children }: { readonly value: string; readonly children: string }) {
+  return (
+    <Menu.RadioItem value={value} checkIcon={<Icon name="tick" size={16} />} closeMenuOnClick>
+      {children}
+    </Menu.RadioItem>
   );
 }

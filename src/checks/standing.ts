@@ -1,7 +1,7 @@
 /** Where a person may stand on the piece in one step, for the page: contours of useful forces, and what a place takes. */
 
 import { polygonHolds } from "../geometry";
-import type { Plan, Step } from "../plan";
+import type { Plan, StandId, Step } from "../plan";
 import { criteriaOf, layoutOf, setDownFactorOf, typeOf } from "../plan";
 import {
   assembleStep,
@@ -93,6 +93,8 @@ export interface PlaceTakes {
   readonly tipping: number | null;
   /** The force at which a stand passes its rating or goes light, or that tips the part if that is less, N; null = none. */
   readonly level: number | null;
+  /** The stand that gives first, and how; null where none does before the part tips. */
+  readonly first: { readonly stand: StandId; readonly why: "limit" | "light" } | null;
 }
 
 const mapOf = memoByIdentity(
@@ -118,6 +120,9 @@ export function standingAt(
 ): PlaceTakes | null {
   const part = tipping.findIndex(({ outline }) => outline.some((ring) => polygonHolds(ring, [s, t])));
   if (part < 0) return null;
-  if (!level.parts[part]!.stable) return { tips: true, tipping: 0, level: 0 };
-  return { tips: false, ...mapOf(plan, step, level, tipping, part).at(s, t) };
+  if (!level.parts[part]!.stable) return { tips: true, tipping: 0, level: 0, first: null };
+  const { gives, ...forces } = mapOf(plan, step, level, tipping, part).at(s, t);
+  const stand = gives === null || gives.stand === null ? undefined : level.stands[gives.stand]?.stand;
+  const first = stand === undefined || gives === null || gives.why === "tips" ? null : { stand, why: gives.why };
+  return { tips: false, ...forces, first };
 }

@@ -3,10 +3,13 @@
  * those of the name, the other sizes are customary (no source) and to be measured on the stand itself.
  */
 
-import type { StandTypeDocument, StandTypeId } from "../plan";
+import type { Display, StandTypeDocument, StandTypeId } from "../plan";
 
 export interface GenericStand {
+  /** Named in millimetres. */
   readonly type: StandTypeDocument;
+  /** The same, named in the units of a plan: "Horse, 30 in". */
+  readonly typeIn: (units: Display["units"]) => StandTypeDocument;
   /** Prefix of the marks given to stands of this kind. */
   readonly mark: string;
   /** Height to begin with, m: one that the stand can be set to. */
@@ -24,39 +27,50 @@ const horse: Omit<StandTypeDocument, "id" | "name"> = {
   selfMass: 80,
 };
 
+/** A height in a name, to the nearest inch or millimetre: names are nominal. */
+type Say = (height: number) => string;
+const sayIn: Readonly<Record<Display["units"], Say>> = {
+  us: (height) => `${Math.round(height / 0.0254)} in`,
+  metric: (height) => `${Math.round(height * 1000)} mm`,
+};
+
 function named(
   id: string,
-  name: string,
+  name: (say: Say) => string,
   mark: string,
   sizes: Partial<StandTypeDocument>,
   height?: number,
 ): GenericStand {
-  const type = { id: id as StandTypeId, name, ...horse, ...sizes };
-  return { type, mark, height: height ?? type.height.min };
+  const typeIn = (units: Display["units"]) => ({ id: id as StandTypeId, name: name(sayIn[units]), ...horse, ...sizes });
+  const type = typeIn("metric");
+  return { type, typeIn, mark, height: height ?? type.height.min };
 }
 
 export const genericStands: readonly GenericStand[] = [
-  named("low-horse", "Low horse, 610 mm", "L", {
+  named("low-horse", (say) => `Low horse, ${say(0.61)}`, "L", {
     height: { min: 0.61, max: 0.61, increment: 0 },
     top: { length: 1.219, width: 0.152, material: "hardwood" },
     legSpacing: 0.914,
     selfMass: 45,
   }),
-  named("horse", "Horse, 762 mm", "H", {}),
-  named("straight-leg-horse", "Straight-leg horse, 762 mm", "S", {
+  named("horse", (say) => `Horse, ${say(0.762)}`, "H", {}),
+  named("straight-leg-horse", (say) => `Straight-leg horse, ${say(0.762)}`, "S", {
     legs: "vertical",
     splay: { along: 0, across: 0 },
     top: { length: 1.524, width: 0.305, material: "hardwood" },
     selfMass: 90,
   }),
-  named("caster-horse", "Horse on retracting casters, 762 mm", "C", { casters: { retractLoad: 900 }, selfMass: 110 }),
-  named("adjustable", "Adjustable stand, 711 to 1067 mm", "A", {
+  named("caster-horse", (say) => `Horse on retracting casters, ${say(0.762)}`, "C", {
+    casters: { retractLoad: 900 },
+    selfMass: 110,
+  }),
+  named("adjustable", (say) => `Adjustable stand, ${say(0.711).replace(/ .*/, "")} to ${say(1.067)}`, "A", {
     height: { min: 0.711, max: 1.067, increment: 0.025 },
     top: { length: 0.914, width: 0.203, material: "steel" },
     legSpacing: 0.762,
     selfMass: 95,
   }),
-  named("die-stand", "Die stand, 457 mm, plastic top", "D", {
+  named("die-stand", (say) => `Die stand, ${say(0.457)}, plastic top`, "D", {
     legs: "vertical",
     splay: { along: 0, across: 0 },
     height: { min: 0.457, max: 0.457, increment: 0 },
@@ -67,7 +81,7 @@ export const genericStands: readonly GenericStand[] = [
   }),
   named(
     "timber-crib",
-    "Timber crib, 600 mm",
+    (say) => `Timber crib, ${say(0.6)}`,
     "T",
     {
       legs: "vertical",

@@ -103,7 +103,7 @@ export function newPlan(answers: NewPlanAnswers): PlanDocument {
     };
   });
   const centre: Point = answers.centre?.kind === "at" ? [answers.centre.s, answers.centre.t] : [length / 2, 0];
-  const positions = standPositions(length, count, centre[0], generic.type.top.width);
+  const places = standPlaces(kind, [length, width], count, centre, generic.type.top);
   const name = answers.name.trim() === "" ? start.name : answers.name.trim();
   return {
     format: "trestleboard-plan",
@@ -134,8 +134,8 @@ export function newPlan(answers: NewPlanAnswers): PlanDocument {
         placements: stands.map(
           (stand, index): PlacementDocument => ({
             stand: stand.id,
-            s: positions[index] ?? 0,
-            t: clampTo(centre[1], width / 2),
+            s: places[index]?.[0] ?? 0,
+            t: places[index]?.[1] ?? 0,
             angle: 0,
             height: generic.height,
             shim: 0,
@@ -208,6 +208,35 @@ export function standPositions(length: number, count: number, centre: number, to
   return even.map((s) => Math.round((s + shift) * 100) / 100);
 }
 
+/**
+ * The same as places (s, t) on the piece. Three under a die or plate wide enough do not stand in a line: two side by side
+ * at a third of the length and one at five sixths, so that each carries a third of an even piece.
+ */
+export function standPlaces(
+  kind: PieceKind,
+  [length, width]: readonly [number, number],
+  count: number,
+  centre: Point,
+  top: { readonly length: number; readonly width: number },
+): readonly Point[] {
+  const [first = 0, second = 0, third = 0, ...more] = standPositions(length, count, centre[0], top.width);
+  // Side by side the tops are clear of each other, and both middles are under the piece.
+  const aside = Math.ceil(100 * Math.max(width / 4, top.length / 2 + topsApart / 2)) / 100;
+  if (kind !== "member" && count === 3 && aside <= width / 2) {
+    const pair = Math.round(50 * (first + second)) / 100;
+    return [
+      [pair, -aside],
+      [pair, aside],
+      [third, clampTo(centre[1], width / 2)],
+    ];
+  }
+  const all = [first, second, third, ...more].slice(0, count);
+  return all.map((s): Point => [s, clampTo(centre[1], width / 2)]);
+}
+
+/** Clear between two tops side by side, m. */
+const topsApart = 0.01;
+
 const toMillimetre = (value: number) => Math.round(value * 1000) / 1000;
 
 function clampTo(value: number, limit: number): number {
@@ -216,15 +245,16 @@ function clampTo(value: number, limit: number): number {
 
 /** The generic stand with what its plate says. A rating whose "per stand or per pair" was not told is not taken. */
 function ratedType(generic: GenericStand, { rating, display }: NewPlanAnswers): StandTypeDocument {
-  if (rating === null) return generic.type;
+  const type = generic.typeIn(display.units ?? "metric");
+  if (rating === null) return type;
   const marking = markingOf(rating.load, rating.per, display);
   switch (rating.per) {
     case "stand":
-      return { ...generic.type, ratedLoad: rating.load, marking };
+      return { ...type, ratedLoad: rating.load, marking };
     case "pair":
-      return { ...generic.type, ratedLoad: rating.load / 2, marking };
+      return { ...type, ratedLoad: rating.load / 2, marking };
     case null:
-      return { ...generic.type, ratedLoad: null, marking };
+      return { ...type, ratedLoad: null, marking };
   }
 }
 

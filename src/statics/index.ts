@@ -27,7 +27,7 @@ export {
   yieldingOmega,
 } from "./strength/web";
 export { type AddedLoad, leastTippingForce, type MarginEdge, standingRegion, tippingForceAt } from "./tipping/added";
-export { type LevelForce, levelForce } from "./tipping/levelForce";
+export { type LevelForce, type LevelGives, levelForce, levelGives } from "./tipping/levelForce";
 export { contour, levelRegion } from "./tipping/levelRegion";
 export { type Moments, momentsAbout } from "./tipping/moments";
 export {

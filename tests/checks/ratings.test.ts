@@ -16,6 +16,17 @@ rowsOf("stand-over-rating", [
   { name: "11 kN", change: rated(11000), verdict: "holds" },
   // × 1.25 when set down: 12258.3
   { name: "12 kN when set down", change: rated(12000, true), verdict: "fails", value: 12258.3125 },
+  {
+    // 0.1 m off the middle: the one frame takes R·(½ + 0.1/0.8) = 6129.16 N, and twice that is 12 258.3 N.
+    name: "one leg frame",
+    change: (draft) => {
+      rated(12000)(draft);
+      draft.piece.masses[0]!.t = 0.1;
+    },
+    verdict: "fails",
+    value: 12258.3125,
+    says: ["One leg frame of stand", "6.13 kN", "stood evenly on both", "Bring the load to the middle of its top"],
+  },
   { name: "no rating", change: rated(null), verdict: "unknown", value: 9806.65, says: ["must be good for"] },
 ]);
 

@@ -9,7 +9,7 @@ import {
   tippingPart,
 } from "../../src/checks";
 import type { Plan } from "../../src/plan";
-import { planWith } from "./base";
+import { planWith, thirdStand } from "./base";
 
 /** Of the base plan, N; each of the stands at 2 m and 8 m carries half of it. */
 const W = 2000 * 9.80665;
@@ -38,6 +38,20 @@ const rated = (newtons: number) =>
   });
 
 describe("where a person may stand", () => {
+  it("names the stand that gives first, and how", () => {
+    // Over B all of it goes into B, which has 12 000 − W/2 to spare.
+    expect(takes(rated(12000), 8)!.first).toEqual({ stand: "B", why: "limit" });
+    expect(takes(rated(12000), 8)!.level).toBeCloseTo(12000 - W / 2, 6);
+    // Over its rating before anything is added.
+    expect(takes(rated(9000), 2)).toMatchObject({ level: 0, first: { why: "limit" } });
+    // On three stands a weight at one end takes the other stand's load away before it tips.
+    const high = planWith((draft) => {
+      thirdStand(draft);
+      draft.standTypes[0]!.ratedLoad = 1e6;
+    });
+    expect(takes(high, 9.9)!.first).toEqual({ stand: "A", why: "light" });
+  });
+
   it("a place takes what statics says: tipping about the nearer stand, its rating by the lever", () => {
     const plan = rated(12_000);
     // The piece bears on a line over each stand's middle: at s = 10 it tips when P·2 = W·3, and R_B = W/2 + P·8/6.

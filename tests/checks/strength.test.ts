@@ -63,7 +63,12 @@ rowsOf("web-yielding", [
     says: ["kept from rolling"],
   },
   { name: "no fillet", change: lacking("fillet"), verdict: "unknown", says: ["fillet"] },
-  { name: "two webs", change: section({ webs: 2 }), verdict: "unknown", says: ["two webs"] },
+  {
+    name: "two webs",
+    change: section({ webs: 2 }),
+    verdict: "unknown",
+    says: ["one web", "has two", "fit stiffeners"],
+  },
   { name: "no section", change: nothing, verdict: "not checked" },
 ]);
 

@@ -44,3 +44,18 @@ it("there is one of each kind, as the names say, m", () => {
   expect(kind("caster-horse").casters).not.toBeNull();
   expect(kind("die-stand").top.material).toBe("uhmw-pe");
 });
+
+it("names are in the units of the plan", () => {
+  const names = (units: "us" | "metric") => genericStands.map(({ typeIn }) => typeIn(units).name);
+  expect(names("metric").slice(0, 2)).toEqual(["Low horse, 610 mm", "Horse, 762 mm"]);
+  expect(names("us")).toEqual([
+    "Low horse, 24 in",
+    "Horse, 30 in",
+    "Straight-leg horse, 30 in",
+    "Horse on retracting casters, 30 in",
+    "Adjustable stand, 28 to 42 in",
+    "Die stand, 18 in, plastic top",
+    "Timber crib, 24 in",
+  ]);
+  expect(newPlan({ ...answers, stand: "horse", display: { units: "us" } }).standTypes[0]!.name).toBe("Horse, 30 in");
+});

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { reportOf } from "../../src/checks";
 import { genericStands } from "../../src/library/genericStands";
-import { type NewPlanAnswers, newPlan, notKnown, standPositions } from "../../src/library/newPlan";
+import { type NewPlanAnswers, newPlan, notKnown, standPlaces, standPositions } from "../../src/library/newPlan";
+import { complete } from "../../src/plan";
 
 /** 10 000 × 4.4482216152605 N, the pound-force of the international yard and pound agreement. */
 const tenThousandPounds = 44482.216152605;
@@ -127,6 +129,30 @@ describe("where stands begin", () => {
   it("two at the Bessel points, more in the middles of equal lengths, to 10 mm", () => {
     expect(standPositions(10, 2, 5, 0.2)).toEqual([2.2, 7.8]);
     expect(standPositions(12, 4, 6, 0.2)).toEqual([1.5, 4.5, 7.5, 10.5]);
+  });
+
+  it("three under a die are two and one, each with a third of an even piece; under a narrow one they stand in a line", () => {
+    const top = { length: 0.914, width: 0.305 };
+    const wide = standPlaces("die", [3, 2.5], 3, [1.5, 0], top);
+    // Pair at l/3, one at 5l/6: moments about the pair give R₃ = W·(l/2 − l/3)/(5l/6 − l/3) = W/3.
+    expect(wide).toEqual([
+      [1, -0.63],
+      [1, 0.63],
+      [2.5, 0],
+    ]);
+    const narrow = standPlaces("plate", [3, 0.8], 3, [1.5, 0], top);
+    expect(narrow.map(([, t]) => t)).toEqual([0, 0, 0]);
+    expect(standPlaces("member", [12, 2.5], 3, [6, 0], top).map(([, t]) => t)).toEqual([0, 0, 0]);
+    expect(standPlaces("die", [3, 2.5], 4, [1.5, 0], top).map(([, t]) => t)).toEqual([0, 0, 0, 0]);
+  });
+
+  it.each(["die", "plate"] as const)("three stands of a new %s stand, and clear of each other", (kind) => {
+    const plan = newPlan({ ...answered, kind, length: 3, width: 2.5, standCount: 3, stand: "die-stand" });
+    const { findings } = reportOf(complete(plan));
+    const verdict = (code: string) => findings.find((one) => one.code === code)?.verdict;
+    expect(verdict("tips")).toBe("holds");
+    expect(verdict("stands-overlap")).toBe("holds");
+    expect(new Set(plan.layouts[0]!.placements.map(({ t }) => t)).size).toBe(3);
   });
 
   it("they follow the centre of gravity but stay under the piece", () => {

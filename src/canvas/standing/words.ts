@@ -21,12 +21,13 @@ export function whereWords([s, t]: Point, display: Display): string {
   return `${lengthWords(s, display)} along${side}`;
 }
 
-/** What one place takes: the force that tips the piece there, and the one that is too much for a stand. */
-export function placeWords({ tips, tipping, level }: PlaceTakes, display: Display): string {
+/** What one place takes: the force that tips the piece there, and the one that is too much for a stand, with its name. */
+export function placeWords({ tips, tipping, level, first }: PlaceTakes, display: Display): string {
   if (tips || tipping === 0) return "it tips without any weight here";
   const tipped = tipping === null ? "no weight tips it here" : `tips at ${forceWords(tipping, display)}`;
-  if (level === 0) return `${tipped}; a stand is over its rating without any weight here`;
+  if (level === 0) return `${tipped}; stand ${first?.stand ?? ""} is over its rating without any weight here`;
   if (level === null) return `${tipped}; no weight is too much for a stand`;
-  if (level === tipping) return `${tipped}, before a stand passes its rating or goes light`;
-  return `${tipped}; a stand passes its rating or goes light at ${forceWords(level, display)}`;
+  if (first === null) return `${tipped}, before a stand passes its rating or goes light`;
+  const gives = first.why === "limit" ? "passes its rating" : "goes light";
+  return `${tipped}; stand ${first.stand} ${gives} at ${forceWords(level, display)}`;
 }

@@ -95,10 +95,17 @@ const setDown = ({ details }: { readonly details: { readonly setDownFactor: numb
 
 function carried(fact: FactOf<"stand-over-rating">, say: Say): string {
   const { details, stand } = fact;
-  const force = `${say.force(fact.value ?? 0)}${setDown(fact, say)}`;
-  const legs = details.byLegFrame ? ", counted as twice its more loaded leg frame" : "";
-  if (details.asPlanned) return `Stand ${stand} carries ${force} as planned${legs}`;
-  return `Stand ${stand} carries up to ${force}${legs} (as planned ${say.force(details.level)})`;
+  const value = fact.value ?? 0;
+  const force = `${say.force(value)}${setDown(fact, say)}`;
+  // A plate rates a load spread over both leg frames: one frame is good for half of it.
+  if (details.byLegFrame) {
+    const frame = `${say.force(value / 2)}${setDown(fact, say)}`;
+    return details.asPlanned
+      ? `One leg frame of stand ${stand} takes ${frame} as planned, as much as if ${say.force(value)} stood evenly on both`
+      : `One leg frame of stand ${stand} takes up to ${frame}, as much as if ${say.force(value)} stood evenly on both (the whole stand as planned ${say.force(details.level)})`;
+  }
+  if (details.asPlanned) return `Stand ${stand} carries ${force} as planned`;
+  return `Stand ${stand} carries up to ${force} (as planned ${say.force(details.level)})`;
 }
 
 function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {
@@ -106,6 +113,10 @@ function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {
   const tooThick = details.shimTooThick();
   if (tooThick !== null) {
     return `${carries} because its shim is ${say.length(tooThick)} too thick: take that out.`;
+  }
+  const { byLegFrame, most, setDownFactor, ratedLoad } = details;
+  if (byLegFrame && ratedLoad !== null && most * setDownFactor <= ratedLoad) {
+    return "Bring the load to the middle of its top, level the tops better, or take a stronger stand.";
   }
   return `${carries}: move a stand nearer, level the tops better, or take a stronger stand.`;
 }

@@ -78,7 +78,7 @@ function withData(fact: FactOf<SectionCode>, what: string, say: () => string): s
   const { missing } = fact.details;
   if (fact.verdict === "unknown" && missing.length > 0) {
     return missing.includes("webs")
-      ? `${what} cannot be told for a section with two webs. Have it checked.`
+      ? `${what} cannot be told here: the formula is for one web, and this section has two. Have the two webs checked at each stand by hand, or fit stiffeners there.`
       : `${what} cannot be told: the section gives no ${missing.join(", ")}. Add what is missing.`;
   }
   if (fact.value === null || fact.limit === null) return waiting(fact, what);

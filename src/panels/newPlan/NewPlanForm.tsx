@@ -211,9 +211,9 @@ function StandQuestions({ answers, set }: Questions) {
         legend="Which stands?"
         name="stand"
         value={answers.stand}
-        choices={genericStands.map(({ type }) => ({
+        choices={genericStands.map(({ type, typeIn }) => ({
           value: type.id as string,
-          label: type.name,
+          label: typeIn(answers.display.units ?? "metric").name,
           picture: <StandKindPicture id={type.id} />,
         }))}
         orNone={dontKnow}

@@ -20,7 +20,7 @@ import {
   steelGrades,
 } from "../../library";
 import type { Mass, MassId } from "../../plan";
-import { ChoiceField, Dialog, Entry, QuantityField, TitleBlock, useDisplay, useFormat } from "../../ui";
+import { ChoiceField, Dialog, Entry, QuantityField, TextField, TitleBlock, useDisplay, useFormat } from "../../ui";
 import styles from "../panels.module.css";
 import pieceStyles from "./piece.module.css";
 import { massOf } from "./weight";
@@ -58,7 +58,11 @@ export default function SectionPicker({ masses, close, pick }: SectionPickerProp
   const [plates, setPlates] = useState<Plates>(startPlates);
   const [grade, setGrade] = useState("");
   const [weighing, setWeighing] = useState<Weighing>(() => firstWeighing(masses));
-  const section = useMemo(() => sectionOf(kind, name, plates), [kind, name, plates]);
+  const [called, setCalled] = useState("");
+  const format = useFormat();
+  const found = useMemo(() => sectionOf(kind, name, plates), [kind, name, plates]);
+  const usual = found === undefined ? "" : usualName(kind, found, format);
+  const section = found && { ...found, name: called.trim() === "" ? usual : called.trim() };
   const yieldStress = steelGrades.find((one) => one.name === grade)?.yield ?? null;
   return (
     <Dialog opened onClose={close} title="Pick a section">
@@ -66,13 +70,26 @@ export default function SectionPicker({ masses, close, pick }: SectionPickerProp
         aria-label="Kind of section"
         fullWidth
         value={kind}
-        onChange={(value) => setKind(value as Kind)}
+        onChange={(value) => {
+          setKind(value as Kind);
+          setCalled("");
+        }}
         data={kinds.map((one) => ({ ...one }))}
       />
       {kind === "standard" ? (
         <StandardFields name={name} setName={setName} us={us} />
       ) : (
-        <PlateFields kind={kind} plates={plates} set={(change) => setPlates((old) => ({ ...old, ...change }))} />
+        <>
+          <TextField
+            label="What it is called"
+            value={called === "" ? usual : called}
+            commit={(typed) => {
+              setCalled(typed === usual ? "" : typed);
+              return null;
+            }}
+          />
+          <PlateFields kind={kind} plates={plates} set={(change) => setPlates((old) => ({ ...old, ...change }))} />
+        </>
       )}
       {section === undefined ? (
         <p className={styles.quiet}>No section of that name.</p>
@@ -108,6 +125,11 @@ export default function SectionPicker({ masses, close, pick }: SectionPickerProp
       </div>
     </Dialog>
   );
+}
+
+/** A standard section has its name; one of plates is called by its kind and its depth. */
+function usualName(kind: Kind, { name, dimensions }: Section, format: ReturnType<typeof useFormat>): string {
+  return kind === "standard" ? name : `${name}, ${format(dimensions.depth ?? null, "length")} deep`;
 }
 
 /** A guess that stands alone is what a new plan took for the weight: the section's comes in its place. */

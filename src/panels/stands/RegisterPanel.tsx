@@ -14,6 +14,7 @@ import {
   QuantityField,
   Section,
   TextField,
+  useDisplay,
   useFormat,
 } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
@@ -311,15 +312,16 @@ function TypeItem({ plan, layout, type, edit }: TypesProps & { readonly type: Pl
 
 /** The generic stands, by picture. */
 export function GenericChoice({ choose }: { readonly choose: (type: StandTypeDocument) => void }) {
+  const { units } = useDisplay();
   return (
     <>
       <p className={styles.quiet}>Usual sizes, without a rating. Measure yours, and type what its plate says.</p>
       <ul className={standsStyles.pictureList}>
-        {genericStands.map(({ type, height }) => (
+        {genericStands.map(({ type, typeIn, height }) => (
           <li key={type.id}>
-            <button type="button" className={standsStyles.pictureButton} onClick={() => choose(type)}>
+            <button type="button" className={standsStyles.pictureButton} onClick={() => choose(typeIn(units))}>
               <StandPicture type={wholeType(type)} height={height} small />
-              <span>{type.name}</span>
+              <span>{typeIn(units).name}</span>
             </button>
           </li>
         ))}

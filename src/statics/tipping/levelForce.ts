@@ -23,6 +23,21 @@ const march = {
  */
 export type LevelForce = (s: number, t: number) => number | null;
 
+/** What gives first at a place. */
+export interface LevelGives {
+  /** N, downward. */
+  readonly force: number;
+  /** Index of the stand that passes its limit or goes light; null where the part tips before. */
+  readonly stand: number | null;
+  readonly why: "limit" | "light" | "tips";
+}
+
+/** The forces of `levelGives` alone. */
+export function levelForce(...given: Parameters<typeof levelGives>): LevelForce {
+  const gives = levelGives(...given);
+  return (s, t) => gives(s, t)?.force ?? null;
+}
+
 /**
  * T15. Between two changes of contact the reactions are linear in the force, so the force is followed from one change
  * to the next: the rate from two solutions with the same contacts, the next change from the depth of each contact.
@@ -31,12 +46,12 @@ export type LevelForce = (s: number, t: number) => number | null;
  * @param limits what each stand may carry, ratedLoad ÷ set-down factor, N, in the order of the model's stands; null = no
  * limit is known.
  */
-export function levelForce(
+export function levelGives(
   model: StepModel,
   level: StepLevel,
   part: number,
   limits: readonly (number | null)[],
-): LevelForce {
+): (s: number, t: number) => LevelGives | null {
   const own = model.parts[part]!;
   const { force: weight } = level.parts[part]!.resultant;
   const base = new Reactions(own, model.stands.length, 0);
@@ -44,13 +59,16 @@ export function levelForce(
   // What a stand carries of other parts does not change.
   const elsewhere = model.stands.map((_, i) => (level.stands[i]?.reaction ?? 0) - base.stands[i]!);
   const bears = model.stands.map((_, i) => (level.stands[i]?.reaction ?? 0) > staticsTolerance.bears * weight);
-  const room = (at: Reactions, rate: readonly number[]): number => {
-    let least = Infinity;
+  const room = (at: Reactions, rate: readonly number[]): LevelGives => {
+    let least: LevelGives = { force: Infinity, stand: null, why: "tips" };
+    const consider = (force: number, stand: number, why: "limit" | "light"): void => {
+      if (force < least.force) least = { force, stand, why };
+    };
     for (let i = 0; i < rate.length; i++) {
       const [reaction, growth, limit] = [at.stands[i]! + elsewhere[i]!, rate[i]!, limits[i] ?? null];
-      if (limit !== null && reaction > limit) return 0;
-      if (limit !== null && growth > 0) least = Math.min(least, (limit - reaction) / growth);
-      if (bears[i] && growth < 0) least = Math.min(least, reaction / -growth);
+      if (limit !== null && reaction > limit) return { force: 0, stand: i, why: "limit" };
+      if (limit !== null && growth > 0) consider((limit - reaction) / growth, i, "limit");
+      if (bears[i] && growth < 0) consider(reaction / -growth, i, "light");
     }
     return least;
   };
@@ -64,7 +82,7 @@ export function levelForce(
     }
     let force = 0;
     for (let changes = 0; changes <= 4 * own.contacts.length; changes++) {
-      if (!here.solve(force, t)) return force;
+      if (!here.solve(force, t)) return { force, stand: null, why: "tips" };
       let step = march.step * weight;
       for (let k = 0; k < march.halvings; k++) {
         if (there.solve(force + step, t) && here.sameContacts(there)) break;
@@ -73,11 +91,11 @@ export function levelForce(
       const rate = here.stands.map((reaction, i) => (there.stands[i]! - reaction) / step);
       const left = room(here, rate);
       const change = here.nextChange(there, step);
-      if (Math.min(left, change) > march.far * weight) return null;
-      if (left <= change * (1 + march.past)) return force + left;
+      if (Math.min(left.force, change) > march.far * weight) return null;
+      if (left.force <= change * (1 + march.past)) return { ...left, force: force + left.force };
       force += change * (1 + march.past) + march.past * weight;
     }
-    return force;
+    return { force, stand: null, why: "tips" };
   };
 }
 

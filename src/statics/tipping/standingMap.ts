@@ -5,7 +5,7 @@ import type { Point } from "../../plan";
 import type { StepLevel } from "../answers";
 import type { StepModel } from "../model";
 import { standingRegion, tippingForceAt } from "./added";
-import { levelForce } from "./levelForce";
+import { type LevelGives, levelGives } from "./levelForce";
 import { levelRegion } from "./levelRegion";
 import type { PartTipping } from "./tipping";
 
@@ -23,9 +23,12 @@ export interface StandingMap {
   readonly contours: readonly StandingContour[];
   /**
    * At one point of the outline, N: the force that tips the part there, and the least force by the level solution; null
-   * where no force does.
+   * where no force does. With it the stand that gives then, where one does before the part tips.
    */
-  readonly at: (s: number, t: number) => { readonly tipping: number | null; readonly level: number | null };
+  readonly at: (
+    s: number,
+    t: number,
+  ) => { readonly tipping: number | null; readonly level: number | null; readonly gives: LevelGives | null };
 }
 
 /**
@@ -42,7 +45,8 @@ export function standingMap(
   forces: readonly number[],
 ): StandingMap {
   const { from, to } = model.parts[part]!;
-  const takes = levelForce(model, level, part, limits);
+  const givesAt = levelGives(model, level, part, limits);
+  const takes = (s: number, t: number) => givesAt(s, t)?.force ?? null;
   const across = tipping.outline.flat().map((point) => point[1]);
   const strip = { from, to, least: Math.min(...across), most: Math.max(...across) };
   return {
@@ -52,8 +56,9 @@ export function standingMap(
     }),
     at: (s, t) => {
       const tips = tippingForceAt(tipping.edges, s, t, to - from);
-      const gives = takes(s, t);
-      return { tipping: tips, level: gives === null || (tips !== null && tips < gives) ? tips : gives };
+      const gives = givesAt(s, t);
+      if (gives === null || (tips !== null && tips < gives.force)) return { tipping: tips, level: tips, gives: null };
+      return { tipping: tips, level: gives.force, gives };
     },
   };
 }

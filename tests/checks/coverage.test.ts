@@ -27,7 +27,6 @@ const alwaysKnown = new Set<FindingCode>([
   "not-under-piece",
   "heights-mismatch",
   "bearing-pressure",
-  "trip-zone-in-walkway",
   "stands-overlap",
 ]);
 

@@ -81,6 +81,14 @@ rowsOf("trip-zone-in-walkway", [
     },
     verdict: "holds",
   },
+  { name: "no walkway", change: splayed, verdict: "not listed" },
+  {
+    name: "no bay",
+    change: (draft) => {
+      draft.bay = null;
+    },
+    verdict: "not checked",
+  },
 ]);
 
 const noFoot = (from: number) => (draft: Draft) => {

@@ -79,6 +79,8 @@ test("the piece is moved and turned in the bay by a finger", async ({ page }) =>
   await bar(page).getByRole("button", { name: "Set corner" }).tap();
   await bar(page).getByRole("button", { name: "Done" }).tap();
   await expect(bar(page)).toHaveCount(0);
+  // The bay has come into sight; the piece is shown as large as it was.
+  await page.getByRole("button", { name: /^Show all/ }).tap();
   await settled(page);
   const { slide } = await fingers(page);
   const [{ piece }] = [await savedPlan(page)];

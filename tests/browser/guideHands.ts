@@ -68,6 +68,7 @@ function mouse(page: Page): Hand {
     },
     pick: (row, word) => row.locator("label").filter({ hasText: word }).click(),
     moveStand: async (stand, s) => {
+      await settled(page);
       const from = await placeOf(page, stand);
       await drag(page, await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
     },
@@ -78,12 +79,20 @@ function mouse(page: Page): Hand {
   };
 }
 
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
 function finger(page: Page): Hand {
-  let session: CDPSession | null = null;
-  const slide = async (from: { x: number; y: number }, to: { x: number; y: number }): Promise<void> => {
-    session ??= await page.context().newCDPSession(page);
-    const send = (type: "touchStart" | "touchMove" | "touchEnd", spots: readonly { x: number; y: number }[]) =>
-      session!.send("Input.dispatchTouchEvent", { type, touchPoints: spots.map(({ x, y }) => ({ x, y, id: 0 })) });
+  const session: Promise<CDPSession> = page.context().newCDPSession(page);
+  const send = async (type: "touchStart" | "touchMove" | "touchEnd", spots: readonly Spot[]): Promise<void> => {
+    await (await session).send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints: spots.map(({ x, y }) => ({ x, y, id: 0 })),
+    });
+  };
+  const slide = async (from: Spot, to: Spot): Promise<void> => {
     await send("touchStart", [from]);
     for (let step = 1; step <= 10; step += 1) {
       const share = step / 10;
@@ -91,21 +100,28 @@ function finger(page: Page): Hand {
     }
     await send("touchEnd", []);
   };
+  // Down and up in one go: where the page answers the first only after half a second, it would be a long press.
+  const tap = async (target: Locator): Promise<void> => {
+    await target.tap({ trial: true });
+    const { x, y, width, height } = (await target.boundingBox())!;
+    await Promise.all([send("touchStart", [{ x: x + width / 2, y: y + height / 2 }]), send("touchEnd", [])]);
+  };
   return {
     page,
     name: "touch",
-    press: (target) => target.tap(),
+    press: tap,
     type: async (field, text) => {
-      await field.tap();
+      await tap(field);
       await field.fill(text);
       await field.press("Enter");
     },
     choose: async (list, word) => {
-      await list.tap();
+      await tap(list);
       await list.selectOption({ label: word });
     },
-    pick: (row, word) => row.locator("label").filter({ hasText: word }).tap(),
+    pick: (row, word) => tap(row.locator("label").filter({ hasText: word })),
     moveStand: async (stand, s) => {
+      await settled(page);
       const from = await placeOf(page, stand);
       await slide(await onPlan(page, from, gripAcross), await onPlan(page, s, gripAcross));
     },

@@ -38,8 +38,10 @@ export function* marginsSearch(plan: Plan, stepId: StepId): Generator<undefined,
     failing(changed, step, answers).every((check) => before.has(check));
   const upTo = (from: number, to: number, change: (value: number) => Plan) =>
     largest(from, to, (value) => nothingNew(change(value), onStands));
+  // Without bay and work windows the floor knows nothing of where the piece lies.
+  const answersOff = plan.bay === null && plan.piece.workWindows.length === 0 ? onStands : forFindings;
   const eitherWay = (change: (off: number) => Plan) =>
-    largest(0, ends.offTheMarks, (off) => [off, -off].every((one) => nothingNew(change(one), forFindings)));
+    largest(0, ends.offTheMarks, (off) => [off, -off].every((one) => nothingNew(change(one), answersOff)));
 
   const weight = yield* upTo(1, ends.weight, (factor) => withWeight(plan, factor));
   const level = yield* upTo(0, ends.level, (tolerance) => withLevelTolerance(plan, step, tolerance));

@@ -34,11 +34,13 @@ export function strengthOf(
   if (level === null || bounds === null || bounds.stands === null || ranges.length < placements.length) return null;
   const model = assembleStep(plan, step);
   const at = (witness: Witness): StepLevel => levelAt(perturb(model, plan, witness), plan.piece.masses);
-  const heaviest = ranges.map(({ mostAt }) => at(mostAt));
-  const levels = [level, ...heaviest, ...ranges.map(({ leastAt }) => at(leastAt))];
   const sections = sectionsOf(plan.piece);
   const factor = setDownFactorOf(plan, step);
   const { sagLimit, ...criteria } = criteriaOf(plan);
+  const heaviest = ranges.map(({ mostAt }) => at(mostAt));
+  // The pressure on the tops looks at the heaviest alone.
+  const lightest = sections.length > 0 || sagLimit !== null ? ranges.map(({ leastAt }) => at(leastAt)) : [];
+  const levels = [level, ...heaviest, ...lightest];
   return {
     bending: bending(sections, levels, factor, criteria),
     shear: shear(sections, levels, factor),

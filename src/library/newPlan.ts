@@ -264,12 +264,18 @@ const perForce: Readonly<Record<ForceUnit, { readonly newtons: number; readonly 
   kg: { newtons: 9.80665, word: "KG" },
   t: { newtons: 9806.65, word: "T" },
   N: { newtons: 1, word: "N" },
-  kN: { newtons: 1000, word: "KN" },
+  kN: { newtons: 1000, word: "kN" },
 };
 
-function markingOf(load: number, per: RatedPer | null, display: Partial<Display>): string {
-  const { newtons, word } = perForce[display.force ?? (display.units === "us" ? "lb" : "kg")];
-  const digits = Number((load / newtons).toPrecision(6));
+/** What plates speak in: whichever of these gives the round number was read off it. */
+const plateUnits: Readonly<Record<Display["units"], readonly ForceUnit[]>> = { us: ["lb", "kN"], metric: ["kN", "kg"] };
+
+function markingOf(load: number, per: RatedPer | null, { units = "metric" }: Partial<Display>): string {
+  const numbers = plateUnits[units].map((unit) => ({
+    digits: Number((load / perForce[unit].newtons).toPrecision(6)),
+    word: perForce[unit].word,
+  }));
+  const { digits, word } = numbers.find(({ digits }) => digits === Number(digits.toPrecision(3))) ?? numbers[0]!;
   return `${digits} ${word}${per === null ? "" : ` PER ${per.toUpperCase()}`}`;
 }
 

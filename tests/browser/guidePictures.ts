@@ -2,7 +2,7 @@
 
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Page } from "@playwright/test";
+import { expect, type Page } from "@playwright/test";
 import type { Hand } from "./guideHands";
 import { smallPng } from "./guidePng";
 
@@ -15,7 +15,10 @@ export async function picture(hand: Hand, name: string): Promise<void> {
 
 export async function takePicture(page: Page, name: string): Promise<void> {
   if (process.env.TAKE_PICTURES !== "1") return;
-  // What is still being computed is dimmed: the picture waits for the slow answers.
-  await page.waitForTimeout(2000);
+  // What is still being computed is dimmed, or said to be: the picture waits for the slow answers.
+  await expect(page.locator("[data-pending='true']").or(page.getByText(/computing|being computed/))).toHaveCount(0, {
+    timeout: 60_000,
+  });
+  await page.waitForTimeout(500);
   await writeFile(join(folder, `${name}.png`), smallPng(await page.screenshot()));
 }

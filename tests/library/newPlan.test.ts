@@ -68,6 +68,16 @@ describe("what is known goes into the plan as it was said", () => {
     expect(open.notes).toContain("one stand or of a pair");
   });
 
+  it("the marking is what the plate says, in kilonewtons or in kilograms", () => {
+    const marking = (load: number, per: "stand" | "pair") =>
+      only({ rating: { load, per }, display: { units: "metric" } }).standTypes[0]!.marking;
+    expect(marking(90_000, "pair")).toBe("90 kN PER PAIR");
+    // 4000 kg × 9.80665 m/s² = 39 226.6 N.
+    expect(marking(39_226.6, "stand")).toBe("4000 KG PER STAND");
+    // Round in neither: 41 234 N.
+    expect(marking(41_234, "stand")).toBe("41.234 kN PER STAND");
+  });
+
   it("tops set by laser are the default criterion, the others change it", () => {
     expect(only({}).criteria).toEqual({});
     expect(only({ tops: "touch" }).criteria).toEqual({ levelTolerance: 0.0005 });

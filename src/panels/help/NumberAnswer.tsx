@@ -37,7 +37,8 @@ export default function NumberAnswer({ children, ...question }: NumberHelpProps)
           {children}
         </button>
       </Popover.Target>
-      <Popover.Dropdown>
+      {/* Escape closes the answer alone, not a window that it stands on. */}
+      <Popover.Dropdown data-mantine-stop-propagation>
         <HelpText {...question} />
       </Popover.Dropdown>
     </Popover>

@@ -29,7 +29,7 @@ export function StandTypeEditorView({ type, used }: { readonly type: StandType; 
         {used === 0 ? "No stand of the plan is of this type." : `${used} of the plan's stands are of this type.`}{" "}
         Measure the stand itself.
       </p>
-      <div className={styles.fields}>
+      <div className={styles.fields} data-columns="two">
         <TextField label="Name" required value={type.name} commit={(name) => change({ name })} />
         <ChoiceField
           label="Legs"
@@ -223,7 +223,7 @@ function RatingFields({ type, change }: RatingProps) {
         />
         <QuantityField
           label="Stiffness, pad included"
-          placeholder="estimated from the rating"
+          placeholder="from its rating"
           kind="stiffness"
           value={type.stiffness}
           commit={(stiffness) => change({ stiffness })}

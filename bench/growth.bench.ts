@@ -8,7 +8,7 @@ import { floorOf } from "../src/floor";
 import type { Plan, Point, Polygon } from "../src/plan";
 import { complete, type PlanDocument } from "../src/plan";
 import { assembleStep, boundsOf, levelAt } from "../src/statics";
-import { exponent, machine, median, writeReport } from "./measure";
+import { exponent, machine, processorTime, writeReport } from "./measure";
 
 interface Size {
   readonly stands: number;
@@ -103,14 +103,17 @@ function measure(size: Size) {
   const fresh = () => ({ ...plan, piece: { ...plan.piece, outline: [...plan.piece.outline] } });
   return {
     ...size,
-    level: median(() => {
+    level: processorTime(() => {
       const again = fresh();
       return levelAt(assembleStep(again, step), again.piece.masses);
     }),
-    floor: median(() => floorOf(fresh(), layout)),
-    bounds: size.stands <= 10 && size.masses <= 100 ? median(() => boundsOf(fresh(), step), 200, 3) : null,
+    floor: processorTime(() => floorOf(fresh(), layout)),
+    bounds: processorTime(() => boundsOf(fresh(), step), 3),
   };
 }
+
+// Warms up, so that the first row is not the compiler's.
+measure(usual);
 
 type Row = ReturnType<typeof measure>;
 const series: Readonly<Record<keyof Size, readonly Row[]>> = {

@@ -17,6 +17,22 @@ export function median(run: () => unknown, budget = 400, fewest = 10): number {
   return warm[warm.length >> 1]!;
 }
 
+/** Processor time of one run, ms: the least of several batches, which a machine busy with other things disturbs least. */
+export function processorTime(run: () => unknown, batches = 15, batch = 20): number {
+  const used = () => {
+    const { user, system } = process.cpuUsage();
+    return (user + system) / 1000;
+  };
+  const once = (count: number) => {
+    const before = used();
+    for (let n = 0; n < count; n++) run();
+    return used() - before;
+  };
+  let count = 1;
+  while (once(count) < batch) count *= 2;
+  return Math.min(...Array.from({ length: batches }, () => once(count) / count));
+}
+
 /** Slope of log time over log size, by least squares over the upper half, where set-up no longer counts. */
 export function exponent(points: readonly (readonly [number, number])[]): number {
   const logs = points.slice(points.length >> 1).map(([size, time]) => [Math.log(size), Math.log(time)] as const);

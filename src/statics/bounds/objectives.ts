@@ -1,7 +1,6 @@
 /** What is sought over the box: the most or the least of a stand's reaction, the most of one of its leg frames. */
 
 import type { StandModel } from "../model";
-import type { Dictionary } from "./dictionary";
 import type { ContactSystem } from "./system";
 
 /** To be made as great as can be: Σ weight·r over contacts of one stand. */
@@ -9,7 +8,7 @@ export interface Objective {
   readonly kind: "most" | "least" | "frame";
   /** Index of the stand in the model. */
   readonly stand: number;
-  /** Unknowns (reactions) and their weights. */
+  /** Unknowns (reactions; a reaction has the number of its contact) and their weights. */
   readonly reactions: readonly number[];
   readonly weights: readonly number[];
 }
@@ -33,9 +32,9 @@ export function objectivesOf(system: ContactSystem, stand: number, model: StandM
   ];
 }
 
-/** The objective's value in a state, scaled. */
-export function valueIn(state: Dictionary, { reactions, weights }: Objective): number {
+/** An objective's value where the contacts carry `reactions`, scaled. */
+export function valueIn(reactions: Float64Array, { reactions: contacts, weights }: Objective): number {
   let sum = 0;
-  for (let i = 0; i < reactions.length; i++) sum += weights[i]! * state.valueOf(reactions[i]!);
+  for (let i = 0; i < contacts.length; i++) sum += weights[i]! * reactions[contacts[i]!]!;
   return sum;
 }

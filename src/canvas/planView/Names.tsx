@@ -15,6 +15,7 @@ import {
   type Step,
   typeOf,
 } from "../../plan";
+import type { StepLevel } from "../../statics";
 import {
   layoutInView,
   levelInView,
@@ -79,7 +80,8 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
       ]),
     );
     const within = { left: 4, top: 4, right: map.size.width - 4, bottom: lowerEdge(map, overlays) };
-    const middles = placeLabels(names, [...tops(plan, layout, map), ...joints], within);
+    const marks = markBoxes(plan, level, overlays.masses, map);
+    const middles = placeLabels(names, [...tops(plan, layout, map), ...joints, ...marks], within);
     return (paper: Paper) => {
       names.forEach((name, index) => {
         const at = middles[index];
@@ -108,6 +110,21 @@ function drawName(paper: Paper, { text, colour, strong, from, height }: Name, at
 /** The tops as drawn, which no name may cover. */
 function tops(plan: Plan, layout: Layout, map: PlanMap): readonly Box[] {
   return layout.placements.map((placement) => boxOf(topOf(plan, placement, map)));
+}
+
+/** The centre of gravity, and the masses where they are shown: half their size round them, px. */
+const markSize = { centre: 12, mass: 6 } as const;
+
+function markBoxes({ piece }: Plan, level: StepLevel | null, masses: boolean, map: PlanMap): readonly Box[] {
+  const around = (at: Point, half: number): Box => {
+    const [x, y] = map.piece(at);
+    return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+  };
+  const points = piece.masses.flatMap((mass) => (masses && mass.kind === "point" ? [mass] : []));
+  return [
+    ...(level?.cg == null ? [] : [around([level.cg.s, level.cg.t], markSize.centre)]),
+    ...points.map(({ s, t }) => around([s, t], markSize.mass)),
+  ];
 }
 
 function topOf(plan: Plan, placement: Layout["placements"][number], map: PlanMap): readonly Point[] {

@@ -13,8 +13,8 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   fullyParallel: true,
   workers: 2,
-  // A shared machine may be slow for a moment; a test that needed its second try is listed as flaky.
-  retries: 1,
+  // What fails once has failed: a test waits for what it needs, however slow the machine.
+  retries: 0,
   reporter: [["list"], ["json", { outputFile: "reports/browser.json" }]],
   use: {
     baseURL: `http://127.0.0.1:${port}/`,

@@ -14,8 +14,8 @@ export function seededPlan(seed: number): Plan {
   const pick = <Value>(values: readonly Value[]): Value => values[Math.floor(random() * values.length)]!;
   const chance = (share: number) => random() < share;
   return planWith((draft: Draft) => {
-    const count = pick([2, 2, 2, 3, 3, 3, 3, 4, 4, 5]);
-    const ids = Array.from({ length: count + pick([0, 0, 1, 1, 2]) }, (_, index) => `S${index + 1}`);
+    const count = pick([2, 2, 2, 2, 3, 3, 3, 3, 4, 5]);
+    const ids = Array.from({ length: count + pick([0, 0, 1, 1, 1]) }, (_, index) => `S${index + 1}`);
     const [horse] = draft.standTypes;
     horse!.ratedLoad = between(0.9, 2) * (19613 / count) * 1.4;
     horse!.ratedLoadCentre = pick([horse!.ratedLoad, 0.8 * horse!.ratedLoad]);
@@ -52,7 +52,7 @@ export function seededPlan(seed: number): Plan {
       draft.piece.noRestZones = [{ name: "joint", polygon: zone(at, at + 0.15) }] as never;
     }
     draft.criteria = { topTilt: 0, levelTolerance: pick([0, 0.00002, 0.0001]) } as never;
-    if (chance(0.25)) {
+    if (chance(0.15)) {
       draft.steps.push({
         ...structuredClone(draft.steps[0]!),
         id: "lug-off",

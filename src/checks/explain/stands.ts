@@ -25,7 +25,8 @@ export const standEntries = {
 
   "% of rating": {
     label: "% of rating",
-    formula: "max(heaviest, 2 × heaviest leg frame) × set-down factor ÷ rated load",
+    formula:
+      "max(heaviest, 2 × heaviest leg frame) × set-down factor ÷ rated load; a plate rates a load spread evenly, so each leg frame is good for half of it",
     source: "the rating on the stand's plate; set-down factor: common practice",
     unit: "1",
     of: ({ context, stand }, put) => {

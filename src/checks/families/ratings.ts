@@ -21,7 +21,11 @@ export function ratingChecks(context: StepContext): Outcome {
     if (stand.type.ratedLoad !== null) facts.push(ratingCentre(context, stand, stand.type.ratedLoad));
   }
   const unrated = context.stands.filter(({ type }) => type.ratedLoad === null).map(({ placement }) => placement.stand);
-  if (unrated.length > 0) leftOut.push({ code: "rating-centre", why: `no rated load: stand ${unrated.join(", ")}` });
+  if (unrated.length > 0)
+    leftOut.push({
+      code: "rating-centre",
+      why: `no rated load: ${unrated.length === 1 ? "stand" : "stands"} ${unrated.join(", ")}`,
+    });
   const { craneHolds, peopleUnder } = context.step;
   if (craneHolds) {
     facts.push({
@@ -82,7 +86,11 @@ function overRating(context: StepContext, stand: StandContext): FactOf<"stand-ov
     unit: "N",
     use: ratedLoad === null ? 0 : useOfUpper(value, ratedLoad),
     ...ofStand(stand),
-    basis: byText(`rated load of stand ${stand.placement.stand}`),
+    basis: byText(
+      byLegFrame
+        ? `rated load of stand ${stand.placement.stand}, spread evenly: half of it on each leg frame`
+        : `rated load of stand ${stand.placement.stand}`,
+    ),
     details: {
       ratedLoad,
       most,

@@ -99,7 +99,7 @@ function judge(context: StepContext, code: SectionCode, { value, limit }: Govern
 
 function sagCheck(context: StepContext, strength: StepStrength | null): Outcome {
   const { sagLimit, closeFraction } = context.criteria;
-  if (sagLimit === null) return { facts: [], leftOut: [{ code: "sag", why: "the plan gives no sagLimit" }] };
+  if (sagLimit === null) return { facts: [], leftOut: [{ code: "sag", why: "the plan gives no limit for the sag" }] };
   if (context.noReactions || (strength !== null && strength.sag === null)) return { facts: [], leftOut: [] };
   const sag = strength?.sag ?? null;
   const fact: FactOf<"sag"> = {

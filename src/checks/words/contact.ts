@@ -23,8 +23,10 @@ export const contactSentences: SentencesOf<
     const planned = `Stand ${fact.stand} carries ${say.force(level)} as planned`;
     switch (fact.verdict) {
       case "fails": {
-        const clear = gap !== null && gap > 0 ? `, ${say.length(gap)} clear of the piece` : "";
-        return `Stand ${fact.stand} carries nothing as planned${clear}. Raise it with a shim of that gap or lower its neighbours.`;
+        const nothing = `Stand ${fact.stand} carries nothing as planned`;
+        if (gap === null) return `${nothing}: it is not under the piece. Move it there or take it out of the layout.`;
+        if (gap === 0) return `${nothing}. Raise it with a shim or lower its neighbours.`;
+        return `${nothing}, ${say.length(gap)} clear of the piece. Raise it with a shim of that gap or lower its neighbours.`;
       }
       case "close":
         return `${planned} but may go light: a top a little off level takes the load away. Shim it until a feeler shows that it touches.`;

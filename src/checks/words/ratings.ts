@@ -37,7 +37,7 @@ export const ratingSentences: SentencesOf<
 
   "rating-centre": (fact, say) => {
     const { ratedLoadCentre, spread } = fact.details;
-    const where = `Stand ${fact.stand} takes up to ${say.force(fact.value ?? 0)}${setDown(fact, say)} on ${say.percent(spread)} of the way between its leg frames`;
+    const where = `Stand ${fact.stand} takes up to ${say.force(fact.value ?? 0)}${setDown(fact, say)} over ${say.percent(spread)} of the width between its leg frames`;
     const limit = say.force(fact.limit ?? 0);
     if (fact.verdict === "pending") return `${where}, as planned, and is good for ${limit} there; ${stillComputing}.`;
     if (fact.verdict === "unknown" && ratedLoadCentre === null) {
@@ -95,27 +95,37 @@ const setDown = ({ details }: { readonly details: { readonly setDownFactor: numb
 
 function carried(fact: FactOf<"stand-over-rating">, say: Say): string {
   const { details, stand } = fact;
+  const { asPlanned, byLegFrame } = details;
   const value = fact.value ?? 0;
   const force = `${say.force(value)}${setDown(fact, say)}`;
-  // A plate rates a load spread over both leg frames: one frame is good for half of it.
-  if (details.byLegFrame) {
+  // A plate rates a load spread evenly: each leg frame is good for half of it.
+  if (overByLegFrame(fact)) {
     const frame = `${say.force(value / 2)}${setDown(fact, say)}`;
-    return details.asPlanned
+    return asPlanned
       ? `One leg frame of stand ${stand} takes ${frame} as planned, as much as if ${say.force(value)} stood evenly on both`
       : `One leg frame of stand ${stand} takes up to ${frame}, as much as if ${say.force(value)} stood evenly on both (the whole stand as planned ${say.force(details.level)})`;
   }
-  if (details.asPlanned) return `Stand ${stand} carries ${force} as planned`;
-  return `Stand ${stand} carries up to ${force} (as planned ${say.force(details.level)})`;
+  const why = byLegFrame ? ", because one leg frame takes more than half" : "";
+  const carries = byLegFrame ? `Stand ${stand} counts as carrying` : `Stand ${stand} carries`;
+  return asPlanned
+    ? `${carries} ${force} as planned${why}`
+    : `${carries} up to ${force}${why} (as planned ${say.force(details.level)})`;
 }
 
-function remedy({ details }: FactOf<"stand-over-rating">, say: Say): string {
+/** The stand as a whole is within its rating, one of its leg frames is not. */
+function overByLegFrame({ details, verdict }: FactOf<"stand-over-rating">): boolean {
+  const { byLegFrame, most, setDownFactor, ratedLoad } = details;
+  return verdict === "fails" && byLegFrame && ratedLoad !== null && most * setDownFactor <= ratedLoad;
+}
+
+function remedy(fact: FactOf<"stand-over-rating">, say: Say): string {
+  const { details } = fact;
   const carries = details.share > 0.5 ? "It carries most of the weight" : "It carries too much";
   const tooThick = details.shimTooThick();
   if (tooThick !== null) {
     return `${carries} because its shim is ${say.length(tooThick)} too thick: take that out.`;
   }
-  const { byLegFrame, most, setDownFactor, ratedLoad } = details;
-  if (byLegFrame && ratedLoad !== null && most * setDownFactor <= ratedLoad) {
+  if (overByLegFrame(fact)) {
     return "Bring the load to the middle of its top, level the tops better, or take a stronger stand.";
   }
   return `${carries}: move a stand nearer, level the tops better, or take a stronger stand.`;

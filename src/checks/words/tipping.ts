@@ -12,7 +12,7 @@ export const tippingSentences: SentencesOf<"tips" | "tilts" | "tip-reserve"> = {
       case "stands":
         return fact.verdict === "pending"
           ? `${piece} stands as planned; whether something that is not known tips it is still being computed.`
-          : `${piece} stands, wherever its weights, centres and loads lie within what is said of them.`;
+          : `${piece} stands, whatever its weights, centres and loads turn out to be within what is said of them.`;
       case "not-computed":
         return `${piece} stands as planned; whether something that is not known tips it could not be computed.`;
       case "outside":

@@ -28,7 +28,7 @@ export const floorEntries = {
 
 const scanned =
   "the value found by 32 equal steps to the stated end and halving to 1 %; beyond it a check fails that holds now";
-const source = "every check made again at each value; docs/mechanics.md, good up to";
+const source = "every check made again at each value, all else as planned";
 
 export const marginEntries = {
   "heaviest it may prove": {

@@ -2,7 +2,7 @@
 
 import type { Entry } from "./entry";
 
-const thisTool = "engine.md section 5; common practice";
+const thisTool = "common practice; docs/mechanics-tipping.md";
 
 export const tippingEntries = {
   "inside the tipping line": {

@@ -96,7 +96,7 @@ export default function SectionPicker({ masses, close, pick }: SectionPickerProp
       ) : (
         <SectionProperties section={section} />
       )}
-      <div className={styles.fields} data-columns="two">
+      <div className={styles.fields} data-columns="short-long">
         <ChoiceField
           label="Steel"
           value={grade}

@@ -6,7 +6,6 @@ import { stepInView } from "../../store";
 import { CheckField, Dialog, useFormat, VerdictMark } from "../../ui";
 import { useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
-import standsStyles from "../stands/stands.module.css";
 import { type ComparedLayout, compared, mostCompared, standsOf } from "./compare";
 import { isLong, LayoutPicture } from "./LayoutPicture";
 import stepsStyles from "./steps.module.css";
@@ -100,7 +99,7 @@ export function ComparisonView({
     <>
       <Pictures plan={plan} columns={columns} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-      <section className={standsStyles.tableScroll} aria-label="Layouts side by side: table" tabIndex={0}>
+      <section className={stepsStyles.compareScroll} aria-label="Layouts side by side: table" tabIndex={0}>
         <table className={stepsStyles.compare} style={{ "--layouts": columns.length } as CSSProperties}>
           <caption className={styles.hiddenWords}>Layouts side by side</caption>
           <thead>

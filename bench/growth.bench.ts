@@ -151,41 +151,51 @@ for (const what of Object.keys(series) as (keyof Size)[]) {
 
 /** Three diagrams side by side, log over log, one line a part of the report. */
 function picture(): string {
-  const [width, height, left, top] = [300, 220, 60, 40];
+  const [width, height, left, top, apart] = [290, 230, 70, 66, 80];
   const [least, most] = [0.01, 10_000];
   const colours = { level: "#0b4f8a", floor: "#0a6b58", bounds: "#8a3b0b" };
+  const said = { level: "level reactions", floor: "floor", bounds: "bounds, attained" };
   const y = (time: number) => top + height * (1 - Math.log(time / least) / Math.log(most / least));
   const text = (at: readonly [number, number], words: string, more = "") =>
     `<text x="${at[0].toFixed(1)}" y="${at[1].toFixed(1)}" ${more}>${words}</text>`;
   const diagrams = (Object.keys(series) as (keyof Size)[]).map((what, index) => {
-    const from = left + index * (width + 70);
+    const from = left + index * (width + apart);
     const sizes = series[what].map((row) => row[what]);
     const x = (size: number) => from + (width * Math.log(size / sizes[0]!)) / Math.log(sizes.at(-1)! / sizes[0]!);
-    const lines = parts.map((part) => {
-      const points = pointsOf(what, part).map(([size, time]) => `${x(size).toFixed(1)},${y(time).toFixed(1)}`);
-      return `<polyline points="${points.join(" ")}" fill="none" stroke="${colours[part]}" stroke-width="1.5"/>`;
+    const lines = parts.flatMap((part) => {
+      const points = pointsOf(what, part).map(([size, time]) => [x(size).toFixed(1), y(time).toFixed(1)] as const);
+      return [
+        `<polyline points="${points.join(" ")}" fill="none" stroke="${colours[part]}" stroke-width="1.5"/>`,
+        ...points.map(([cx, cy]) => `<circle cx="${cx}" cy="${cy}" r="2.5" fill="${colours[part]}"/>`),
+      ];
     });
-    const labels = parts.map((part, i) =>
-      text([from + 8, top + 16 + 16 * i], `${part}: power ${fitted[what][part].toFixed(2)}`, `fill="${colours[part]}"`),
+    const legend = parts.map((part, i) =>
+      text(
+        [from, top + height + 42 + 16 * i],
+        `${said[part]}: power ${fitted[what][part].toFixed(2)}`,
+        `fill="${colours[part]}"`,
+      ),
     );
-    const grid = [0.01, 0.1, 1, 10, 100, 1000, 10_000].map(
-      (time) =>
-        `<line x1="${from}" x2="${from + width}" y1="${y(time)}" y2="${y(time)}" stroke="#c8ced6" stroke-width="0.5"/>` +
-        text([from - 6, y(time) + 4], `${time} ms`, 'text-anchor="end" fill="#44515f"'),
+    const times = { 0.01: "10 µs", 0.1: "0.1 ms", 1: "1 ms", 10: "10 ms", 100: "0.1 s", 1000: "1 s", 10000: "10 s" };
+    const grid = Object.entries(times).map(
+      ([time, words]) =>
+        `<line x1="${from}" x2="${from + width}" y1="${y(+time)}" y2="${y(+time)}" stroke="#c8ced6" stroke-width="0.5"/>` +
+        text([from - 8, y(+time) + 4], words, 'text-anchor="end" fill="#44515f"'),
     );
     const ticks = sizes.map((size) =>
-      text([x(size), top + height + 16], String(size), 'text-anchor="middle" fill="#44515f"'),
+      text([x(size), top + height + 18], String(size), 'text-anchor="middle" fill="#44515f"'),
     );
-    return [
-      ...grid,
-      ...lines,
-      ...labels,
-      ...ticks,
-      text([from + width / 2, 24], names[what], 'text-anchor="middle"'),
-    ].join("\n");
+    const title = text([from + width / 2, top - 12], `against ${names[what]}`, 'text-anchor="middle"');
+    return [...grid, ...lines, ...legend, ...ticks, title].join("\n");
   });
-  const all = left + 3 * (width + 70);
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${all} ${top + height + 40}" font-family="sans-serif" font-size="12">\n<rect width="100%" height="100%" fill="#fff"/>\n${diagrams.join("\n")}\n</svg>\n`;
+  const size = [left + 3 * (width + apart) - apart + 30, top + height + 90];
+  const heading = `Processor time: ${usual.stands} stands, ${usual.masses} masses, ${usual.outlinePoints} points of the outline, one of them varied. Power: slope over the upper half.`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size.join(" ")}" font-family="sans-serif" font-size="12">
+<rect width="100%" height="100%" fill="#fff"/>
+${text([left, 24], heading, 'fill="#44515f"')}
+${diagrams.join("\n")}
+</svg>
+`;
 }
 
 writeFileSync("docs/growth.svg", picture());

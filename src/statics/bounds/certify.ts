@@ -81,6 +81,8 @@ export function* certify(
   const close = (bound: number) => {
     closed = Math.max(closed, bound);
   };
+  /** Dictionaries of branches that are done with, to be written over. */
+  const spare: Dictionary[] = [];
   /** Solves a branch's programme; false if nothing in it leads farther. */
   const solve = (dictionary: Dictionary): boolean => {
     const before = dictionary.pivots;
@@ -114,6 +116,7 @@ export function* certify(
     dictionary.refresh();
     let choice = choose(system, dictionary, cutOff(), close);
     while (choice.kind === "decided" && solve(dictionary)) choice = choose(system, dictionary, cutOff(), close);
+    if (choice.kind !== "branch") spare.push(dictionary);
     if (choice.kind === "decided" || choice.kind === "nothing left") continue;
     if (choice.kind === "complementary") {
       // Its point is a state, and nothing in this branch exceeds it.
@@ -127,11 +130,13 @@ export function* certify(
         better(attainedAt(system, nominal, objective, pointOf(system, reached)));
       }
     }
-    const other = dictionary.copy();
+    const other = spare.pop()?.copyFrom(dictionary) ?? dictionary.copy();
     dictionary.high[system.unknowns.reaction(choice.pair)] = 0;
-    if (solve(dictionary)) open.push({ bound: dictionary.objective, dictionary });
     other.high[system.unknowns.gap(choice.pair)] = 0;
-    if (solve(other)) open.push({ bound: other.objective, dictionary: other });
+    for (const branch of [dictionary, other]) {
+      if (solve(branch)) open.push({ bound: branch.objective, dictionary: branch });
+      else spare.push(branch);
+    }
   }
   return { bound: boundNow(), attained, branches, work };
 }

@@ -26,7 +26,7 @@ const certifiedWithin = 1e-3;
 const workAllowed = { step: 4e9, objective: 1e9 };
 
 /** Branches that a better leg frame share is looked for in; a reaction may take as many as its work allows. */
-const branchesAllowed = { most: Number.POSITIVE_INFINITY, least: Number.POSITIVE_INFINITY, frame: 300 };
+const branchesAllowed = { most: Number.POSITIVE_INFINITY, least: Number.POSITIVE_INFINITY, frame: 100 };
 
 /** The greatest reactions first, which most findings rest on; what is left of the work goes to the leg frames. */
 const provedInTurn = ["most", "least", "frame"] as const;

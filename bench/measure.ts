@@ -17,12 +17,14 @@ export function median(run: () => unknown, budget = 400, fewest = 10): number {
   return warm[warm.length >> 1]!;
 }
 
+/** Processor time that this process has used so far, ms. */
+export function used(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 /** Processor time of one run, ms: the least of several batches, which a machine busy with other things disturbs least. */
 export function processorTime(run: () => unknown, batches = 15, batch = 20): number {
-  const used = () => {
-    const { user, system } = process.cpuUsage();
-    return (user + system) / 1000;
-  };
   const once = (count: number) => {
     const before = used();
     for (let n = 0; n < count; n++) run();

@@ -11,7 +11,7 @@ import styles from "../panels.module.css";
 import helpStyles from "./help.module.css";
 import type { NumberHelpProps } from "./NumberHelp";
 
-export default function NumberAnswer({ children, ...question }: NumberHelpProps) {
+export default function NumberAnswer({ children, offTab = false, ...question }: NumberHelpProps) {
   const [opened, setOpened] = useState(true);
   const number = useRef<HTMLButtonElement>(null);
   return (
@@ -32,6 +32,7 @@ export default function NumberAnswer({ children, ...question }: NumberHelpProps)
           type="button"
           className={helpStyles.asked}
           title="How this comes about"
+          {...(offTab ? { tabIndex: -1 } : {})}
           onClick={() => setOpened((before) => !before)}
         >
           {children}
@@ -45,7 +46,7 @@ export default function NumberAnswer({ children, ...question }: NumberHelpProps)
   );
 }
 
-function HelpText({ name, stand, part, edge, walkway, step }: Omit<NumberHelpProps, "children">) {
+function HelpText({ name, stand, part, edge, walkway, step }: Omit<NumberHelpProps, "children" | "offTab">) {
   const plan = usePlan();
   const report = useCalm((state) =>
     step === undefined

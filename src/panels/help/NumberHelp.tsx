@@ -20,6 +20,8 @@ export interface About {
 
 export interface NumberHelpProps extends About {
   readonly name: NumberName;
+  /** Out of the way of the Tab key: in the inspector the same number is on it. */
+  readonly offTab?: boolean;
   /** The number as it is shown. */
   readonly children: ReactNode;
 }
@@ -27,7 +29,13 @@ export interface NumberHelpProps extends About {
 export function NumberHelp(props: NumberHelpProps) {
   const [asked, setAsked] = useState(false);
   const number = (
-    <button type="button" className={helpStyles.asked} title="How this comes about" onClick={() => setAsked(true)}>
+    <button
+      type="button"
+      className={helpStyles.asked}
+      title="How this comes about"
+      {...(props.offTab ? { tabIndex: -1 } : {})}
+      onClick={() => setAsked(true)}
+    >
       {props.children}
     </button>
   );

@@ -1,11 +1,13 @@
 /** The table twin of the drawings: every stand of the layout in view, with the same edits and the same selection. */
 
 import { ActionIcon, Checkbox } from "@mantine/core";
-import { memo, useMemo } from "react";
+import { memo, type ReactNode, useMemo } from "react";
+import type { NumberName } from "../../checks";
 import { criteriaOf, type LayoutId, type StandId } from "../../plan";
 import { layoutInView, reportInView, selectedStands, stepInView, theEditor } from "../../store";
 import { Icon, Quantity, QuantityField, VerdictMark, VerdictShape, verdictWords } from "../../ui";
 import { attempt, useCalm, usePlan } from "../connect";
+import { NumberHelp } from "../help/NumberHelp";
 import styles from "../panels.module.css";
 import { type StandRow, standRows } from "./rows";
 import standsStyles from "./stands.module.css";
@@ -93,6 +95,11 @@ interface RowProps {
 function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
   const { placement, band, pending, utilisation, verdict } = row;
   const { stand } = placement;
+  const asked = (name: NumberName, number: ReactNode) => (
+    <NumberHelp name={name} stand={stand} offTab>
+      {number}
+    </NumberHelp>
+  );
   return (
     <tr data-chosen={selected} data-stand={stand}>
       <th scope="row">
@@ -106,10 +113,10 @@ function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
       </th>
       <StationCell placement={placement} layout={layout} />
       <td data-numeric data-testid={`level-${stand}`}>
-        <Quantity kind="force" value={band.level} />
+        {asked("as planned", <Quantity kind="force" value={band.level} />)}
       </td>
       <td data-numeric data-pending={pending}>
-        {utilisation === null ? "–" : `${(utilisation * 100).toFixed(0)} %`}
+        {utilisation === null ? "–" : asked("% of rating", `${(utilisation * 100).toFixed(0)} %`)}
       </td>
       <td>
         {verdict === "holds" ? (
@@ -119,10 +126,10 @@ function StandTableRow({ row, layout, tolerance, selected }: RowProps) {
         )}
       </td>
       <td data-numeric data-pending={pending}>
-        <Quantity kind="force" value={band.least} />
+        {asked("lightest", <Quantity kind="force" value={band.least} />)}
       </td>
       <td data-numeric data-pending={pending}>
-        <Quantity kind="force" value={band.most} />
+        {asked("heaviest", <Quantity kind="force" value={band.most} />)}
       </td>
       <PlacementCells placement={placement} layout={layout} tolerance={tolerance} />
       <td>

@@ -45,7 +45,12 @@ export function* searchExtremes(
   yield* search.climbFromStatics();
   yield* search.climbFromEachOther();
   yield* search.climbFromKicks();
-  return objectives.map((_, index) => search.settled(index));
+  const attained: Attained[] = [];
+  for (const index of objectives.keys()) {
+    attained.push(search.settled(index));
+    yield;
+  }
+  return attained;
 }
 
 /**

@@ -10,12 +10,10 @@ import { StepFacts } from "./findings/StepFacts";
 import { VerdictLine } from "./findings/VerdictLine";
 import styles from "./panels.module.css";
 import { Bands } from "./stands/Bands";
-import { StandActions } from "./stands/StandActions";
-import { StandInspector } from "./stands/StandInspector";
-import { StandsTable } from "./stands/StandsTable";
 
 /** Loaded when first opened: the page shows its first number without them. */
-const RegisterPanel = lazy(() => import("./stands/RegisterPanel"));
+const StandInspector = lazy(() => import("./stands/StandInspector"));
+const StandsPanel = lazy(() => import("./stands/StandsPanel"));
 const PieceInspector = lazy(() => import("./piece/PieceInspector"));
 const StepsPanel = lazy(() => import("./steps/StepsPanel"));
 const PlanPanel = lazy(() => import("./plan/PlanPanel"));
@@ -58,10 +56,8 @@ export function SidePanel() {
           </Tabs.Panel>
           <Tabs.Panel value="stands" className={styles.tabBody}>
             <ChosenStand />
-            <StandsTable />
-            <StandActions />
             <Suspense>
-              <RegisterPanel />
+              <StandsPanel />
             </Suspense>
           </Tabs.Panel>
           <Tabs.Panel value="piece" className={styles.tabBody}>
@@ -88,5 +84,10 @@ export function SidePanel() {
 /** The inspector of the stand that was touched last. */
 function ChosenStand() {
   const stand = useCalm((state) => (state.selection.kind === "stands" ? (state.selection.ids.at(-1) ?? null) : null));
-  return stand === null ? null : <StandInspector stand={stand} />;
+  if (stand === null) return null;
+  return (
+    <Suspense>
+      <StandInspector stand={stand} />
+    </Suspense>
+  );
 }

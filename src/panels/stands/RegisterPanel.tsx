@@ -27,7 +27,7 @@ import standsStyles from "./stands.module.css";
 import { useCarry } from "./useCarry";
 import { wholeType } from "./wholeType";
 
-export default function RegisterPanel() {
+export function RegisterPanel() {
   const plan = usePlan();
   const layout = useCalm(layoutInView).id;
   const [editing, setEditing] = useState<StandTypeId | null>(null);

@@ -28,7 +28,7 @@ import standsStyles from "./stands.module.css";
 /** Loaded when first opened. */
 const StandFacts = lazy(() => import("./StandFacts"));
 
-export function StandInspector({ stand }: { readonly stand: StandId }) {
+export default function StandInspector({ stand }: { readonly stand: StandId }) {
   const plan = usePlan();
   const step = useCalm(stepInView);
   const layout = useCalm(layoutInView);

@@ -142,10 +142,8 @@ describe("a file that is no plan", () => {
     ["of a million equal keys", () => `{${'"a":1,'.repeat(1_000_000)}"b":1}`],
   ];
 
-  it.each(hostile)("%s is refused in one sentence in under two seconds", (name, content) => {
-    const ran = run(command, ["check", write(`${name.replace(/\W/g, "-")}.json`, content()), "--json"]);
-    sentenceOnly(ran);
-    expect(ran.took).toBeLessThan(2);
+  it.each(hostile)("%s is refused in one sentence", (name, content) => {
+    sentenceOnly(run(command, ["check", write(`${name.replace(/\W/g, "-")}.json`, content()), "--json"]));
   });
 
   it("is refused when it is missing, a folder, or not to be read", () => {

@@ -10,8 +10,6 @@ export interface Ran {
   readonly status: number | null;
   readonly out: string;
   readonly err: string;
-  /** s. */
-  readonly took: number;
 }
 
 /** The built file, in a folder of its own. */
@@ -22,13 +20,12 @@ export async function builtCommand(): Promise<string> {
 }
 
 export function run(command: string, words: readonly string[], folder?: string): Ran {
-  const began = performance.now();
   const { status, stdout, stderr } = spawnSync(process.execPath, [command, ...words], {
     encoding: "utf8",
     ...(folder === undefined ? {} : { cwd: folder }),
     maxBuffer: 1e9,
   });
-  return { status, out: stdout, err: stderr, took: (performance.now() - began) / 1000 };
+  return { status, out: stdout, err: stderr };
 }
 
 /** A folder that is gone after the tests. */

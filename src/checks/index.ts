@@ -33,4 +33,4 @@ export * from "./parts";
 export * from "./report";
 export { type Json, lineOf, refusalOf, resultOf } from "./result";
 export { type PlaceTakes, standingAt, standingForces, standingSearch } from "./standing";
-export { cautions, sayIn } from "./words";
+export { cautions, sayIn, unprovedSentences } from "./words";

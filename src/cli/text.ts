@@ -1,7 +1,7 @@
 /** A report for reading: verdict first, findings worst first, cautions once, what was not checked. */
 
 import type { Finding, FindingLine, GoodUpTo, Report, StepReport, VerdictSoFar } from "../checks";
-import { cautions, knownValue, linesOf, sayIn } from "../checks";
+import { cautions, knownValue, linesOf, sayIn, unprovedSentences } from "../checks";
 import type { Plan } from "../plan";
 import { type Align, tableLines, wrapped } from "./table";
 
@@ -58,10 +58,13 @@ function stepLines(plan: Plan, step: StepReport, say: Say): string[] {
   });
   const heads = ["  stand", "at s", "as planned", "lightest", "heaviest", "of rating"];
   const align: Align[] = ["left", "right", "right", "right", "right", "right"];
+  const certificates = knownValue(step.certificates);
+  const unproved = certificates === null ? [] : unprovedSentences(certificates, say);
   const goodUpTo = knownValue(step.margins);
   return [
     heading,
     ...(rows.length === 0 ? ["  no stands"] : tableLines([heads, ...rows], align)),
+    ...unproved.flatMap((sentence) => wrapped(sentence, width - 2).map((line) => `  ${line}`)),
     ...(goodUpTo === null ? [] : goodUpToLines(goodUpTo, say)),
   ];
 }

@@ -13,6 +13,7 @@ import { tippingSentences } from "./tipping";
 
 export { basisOf } from "./basis";
 export { cautions } from "./cautions";
+export { unprovedSentences } from "./proved";
 export { sayIn } from "./say";
 
 const sentences: SentencesOf<FindingCode> = {

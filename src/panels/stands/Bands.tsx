@@ -1,10 +1,12 @@
 /** The bands of all stands under one another: which carries what, what is not known of it, and how far its rating is. */
 
 import { useMemo } from "react";
+import { knownValue, sayIn, unprovedSentences } from "../../checks";
 import type { StandId } from "../../plan";
 import { reportInView, selectedStands, stepInView, theEditor } from "../../store";
 import { ReactionBand, useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
+import styles from "../panels.module.css";
 import { type StandRow, standRows } from "./rows";
 import standsStyles from "./stands.module.css";
 
@@ -14,7 +16,18 @@ export function Bands() {
   const report = useCalm(reportInView);
   const selected = useCalm(selectedStands);
   const rows = useMemo(() => standRows(plan, step, report), [plan, step, report]);
-  return <BandsView rows={rows} selected={selected} />;
+  const certificates = knownValue(report.certificates);
+  return (
+    <>
+      <BandsView rows={rows} selected={selected} />
+      {certificates !== null &&
+        unprovedSentences(certificates, sayIn(plan.display)).map((sentence) => (
+          <p key={sentence} className={styles.quiet}>
+            {sentence}
+          </p>
+        ))}
+    </>
+  );
 }
 
 export function BandsView({

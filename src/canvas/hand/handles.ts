@@ -5,6 +5,9 @@ import { type Piece, type Placement, type Point, pieceLength, type StandType } f
 import type { PlanMap } from "../camera";
 import { dimensionStrip } from "../planView/Dimensions";
 
+/** Half the size of a handle's knob, px. */
+export const knobRadius = { turn: 11, move: 13 } as const;
+
 /** How far beyond the end of a top its turning handle stands, px; likewise beyond the far end of the piece. */
 const reach = 34;
 

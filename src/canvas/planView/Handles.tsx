@@ -5,7 +5,7 @@ import { type Piece, type Placement, type StandType, typeOf } from "../../plan";
 import { type SnapLine, selectedStands, shown, standIn, useEditor } from "../../store";
 import { dash, lineWeight, typeSize } from "../../ui";
 import type { PlanMap } from "../camera";
-import { type Handle, pieceMoveHandle, pieceTurnHandle, standTurnHandle } from "../hand/handles";
+import { type Handle, knobRadius, pieceMoveHandle, pieceTurnHandle, standTurnHandle } from "../hand/handles";
 import type { Look } from "../look";
 import { arrowHead, crisp, fill, line, type Paper, Sketch, stroke, widthOf, write } from "../sketch";
 
@@ -36,7 +36,7 @@ function drawPieceHandles(paper: Paper, piece: Piece, map: PlanMap, look: Look):
   drawTurn(paper, pieceTurnHandle(piece, map), look);
   const { accent, onAccent } = look.colours;
   const [x, y] = pieceMoveHandle(piece, map).at;
-  knob(paper, [x, y], 13, accent, accent);
+  knob(paper, [x, y], knobRadius.move, accent, accent);
   for (const [dx, dy] of [
     [1, 0],
     [-1, 0],
@@ -51,7 +51,7 @@ function drawPieceHandles(paper: Paper, piece: Piece, map: PlanMap, look: Look):
 function drawTurn(paper: Paper, { from, at }: Handle, look: Look): void {
   const { accent, paper: ground } = look.colours;
   line(paper, from, at, { colour: accent, width: lineWeight.thin });
-  knob(paper, at, 11, ground, accent);
+  knob(paper, at, knobRadius.turn, ground, accent);
   const [x, y] = at;
   paper.beginPath();
   paper.arc(x, y, 5, -0.25 * Math.PI, 1.25 * Math.PI);

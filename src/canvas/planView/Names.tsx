@@ -2,8 +2,7 @@
 
 import { memo, useMemo } from "react";
 import { knownValue, type VerdictSoFar } from "../../checks";
-import { footprintOf } from "../../floor";
-import { distanceBetween, standFrame } from "../../geometry";
+import { distanceBetween } from "../../geometry";
 import {
   type Layout,
   type MassId,
@@ -13,9 +12,7 @@ import {
   presentMasses,
   type StandId,
   type Step,
-  typeOf,
 } from "../../plan";
-import type { StepLevel } from "../../statics";
 import {
   layoutInView,
   levelInView,
@@ -30,17 +27,17 @@ import {
 } from "../../store";
 import { lineWeight, typeSize } from "../../ui";
 import type { PlanMap } from "../camera";
-import { spotsOf } from "../growing/JointSpots";
 import { loadNames } from "../growing/StepSigns";
 import { type Box, placeLabels } from "../labels";
 import { inkOf, type Look } from "../look";
 import { boxOf, line, type Paper, Sketch, widthOf, write } from "../sketch";
 import { standingNames } from "../standing/StandingInPlan";
 import { standVerdict } from "../verdicts";
-import { floorInView, settledFloor, walkwayNames } from "../walkways/WalkwaysInPlan";
+import { floorInView, pinchBoxes, settledFloor, walkwayNames } from "../walkways/WalkwaysInPlan";
 import { massWords } from "../words";
 import { dimensionStrip } from "./Dimensions";
 import { along, type Name, named } from "./named";
+import { handleBoxes, jointBoxes, markBoxes, topBoxes, topOf } from "./taken";
 
 interface NamesProps {
   readonly map: PlanMap;
@@ -73,15 +70,15 @@ export const Names = memo(function Names({ map, look }: NamesProps) {
       ...bayNames(plan, map, look),
       ...(pieceChosen ? [] : endNames(plan, map, look)),
     ];
-    const joints = (pieceChosen ? spotsOf(plan, step, map) : []).map(({ at: [x, y] }) =>
-      boxOf([
-        [x - 8, y - 8],
-        [x + 8, y + 8],
-      ]),
-    );
     const within = { left: 4, top: 4, right: map.size.width - 4, bottom: lowerEdge(map, overlays) };
-    const marks = markBoxes(plan, level, overlays.masses, map);
-    const middles = placeLabels(names, [...tops(plan, layout, map), ...joints, ...marks], within);
+    const taken = [
+      ...topBoxes(plan, layout, map),
+      ...markBoxes(plan, level, overlays.masses, map),
+      ...(pieceChosen ? jointBoxes(plan, step, map) : []),
+      ...handleBoxes(plan, layout, selected, pieceChosen, map),
+      ...pinchBoxes(plan, floor, settled, map, look),
+    ];
+    const middles = placeLabels(names, taken, within);
     return (paper: Paper) => {
       names.forEach((name, index) => {
         const at = middles[index];
@@ -105,30 +102,6 @@ function drawName(paper: Paper, { text, colour, strong, from, height }: Name, at
     });
   }
   write(paper, text, at, { colour, size: typeSize.small, strong, rim: look.colours.paper });
-}
-
-/** The tops as drawn, which no name may cover. */
-function tops(plan: Plan, layout: Layout, map: PlanMap): readonly Box[] {
-  return layout.placements.map((placement) => boxOf(topOf(plan, placement, map)));
-}
-
-/** The centre of gravity, and the masses where they are shown: half their size round them, px. */
-const markSize = { centre: 12, mass: 6 } as const;
-
-function markBoxes({ piece }: Plan, level: StepLevel | null, masses: boolean, map: PlanMap): readonly Box[] {
-  const around = (at: Point, half: number): Box => {
-    const [x, y] = map.piece(at);
-    return { left: x - half, right: x + half, top: y - half, bottom: y + half };
-  };
-  const points = piece.masses.flatMap((mass) => (masses && mass.kind === "point" ? [mass] : []));
-  return [
-    ...(level?.cg == null ? [] : [around([level.cg.s, level.cg.t], markSize.centre)]),
-    ...points.map(({ s, t }) => around([s, t], markSize.mass)),
-  ];
-}
-
-function topOf(plan: Plan, placement: Layout["placements"][number], map: PlanMap): readonly Point[] {
-  return footprintOf(typeOf(plan, placement.stand), placement.height, standFrame(placement)).top.map(map.piece);
 }
 
 /** A stand's mark stands at the upper end of its top, of a chosen one at the lower. */

@@ -7,6 +7,7 @@ import { criteriaOf, type Plan, type Point } from "../../plan";
 import { type EditorState, layoutInView, shown, useEditor } from "../../store";
 import { dash, lineWeight } from "../../ui";
 import type { PlanMap } from "../camera";
+import type { Box } from "../labels";
 import type { Look } from "../look";
 import { type Name, named } from "../planView/named";
 import { arrowHead, fill, line, type Paper, Sketch, stroke } from "../sketch";
@@ -48,6 +49,9 @@ function inkOfWalkway(verdict: VerdictSoFar, look: Look): string {
       return verdict satisfies never;
   }
 }
+
+/** How far the end of a dimension line across a pinch reaches to each side, px. */
+const endReach = 7;
 
 interface Pinch {
   readonly walkway: WalkwayWidth;
@@ -123,11 +127,27 @@ function drawPinch(paper: Paper, { walkway, colour, at, half }: Pinch, look: Loo
     [to, 1],
   ] as const) {
     if (reach > 12) arrowHead(paper, tip, [sign * ux, sign * uy], 9, colour);
-    line(paper, [tip[0] - uy * 7, tip[1] + ux * 7], [tip[0] + uy * 7, tip[1] - ux * 7], {
+    line(paper, [tip[0] - uy * endReach, tip[1] + ux * endReach], [tip[0] + uy * endReach, tip[1] - ux * endReach], {
       colour,
       width: lineWeight.outline,
     });
   }
+}
+
+/** The dimension line across each pinch, which no name may cover. */
+export function pinchBoxes(
+  plan: Plan,
+  floor: FloorReport | null,
+  settled: boolean,
+  map: PlanMap,
+  look: Look,
+): readonly Box[] {
+  return pinchesOf(plan, floor, settled, map, look).map(({ at: [x, y], half: [dx, dy] }) => ({
+    left: x - Math.abs(dx) - endReach,
+    right: x + Math.abs(dx) + endReach,
+    top: y - Math.abs(dy) - endReach,
+    bottom: y + Math.abs(dy) + endReach,
+  }));
 }
 
 /** The words of each pinch, beside it; of one off the paper that does not hold, at the paper's edge. */

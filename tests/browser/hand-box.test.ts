@@ -2,7 +2,7 @@
 
 import { expect, test } from "@playwright/test";
 import { fingers } from "./fingers";
-import { cameraOf, drag, expectLevel, onElevation, onPlan, openWith, placeOf, showStands } from "./page";
+import { cameraOf, drag, expectLevel, onElevation, onPlan, openWith, placeOf, restingBox, showStands } from "./page";
 import { g, twoStands } from "./plans";
 
 const W = 2000 * g;
@@ -49,8 +49,7 @@ test("Shift and a drag over the paper select the stands the box touches; they mo
 test("a free stand is dragged from the list onto the plan view, and a type onto the elevation", async ({ page }) => {
   await openWith(page, twoStands);
   const place = page.getByRole("button", { name: "Place", exact: true });
-  await place.scrollIntoViewIfNeeded();
-  const box = (await place.boundingBox())!;
+  const box = await restingBox(place);
   const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 
   // Let go beside the drawings it stays in the list.
@@ -61,8 +60,8 @@ test("a free stand is dragged from the list onto the plan view, and a type onto 
   expect(await placeOf(page, "C")).toBeCloseTo(7, 1);
 
   const type = page.getByRole("button", { name: /^Horse/ });
-  await type.scrollIntoViewIfNeeded();
-  const picture = (await type.boundingBox())!;
+  await expect(page.getByRole("heading", { name: "Stand C", exact: true })).toBeVisible();
+  const picture = await restingBox(type);
   await drag(page, { x: picture.x + 20, y: picture.y + 20 }, await onElevation(page, 3, 0.3));
   await expect(page.getByRole("dialog")).toHaveCount(0);
   await expect(page.getByLabel("H-4, distance from the datum end")).toHaveCount(1);
@@ -76,8 +75,7 @@ test.describe("by finger", () => {
     await openWith(page, twoStands);
     await showStands(page);
     const place = page.getByRole("button", { name: "Place", exact: true });
-    await place.scrollIntoViewIfNeeded();
-    const box = (await place.boundingBox())!;
+    const box = await restingBox(place);
     const hand = await fingers(page);
     const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     await hand.slide([[from, await onPlan(page, 5, 0)]]);

@@ -1,6 +1,6 @@
 /** Working the page as a person does: files through the file dialogue, the mouse on the drawings, numbers off the table. */
 
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 import type { PlanDocument } from "../../src/plan";
 
 /** Opens the page with upload and download in place of the system's file pickers, which no test can press. */
@@ -46,6 +46,20 @@ export async function openWith(page: Page, plan: PlanDocument): Promise<void> {
 /** Shows the table of stands, the twin of the drawings. */
 export async function showStands(page: Page): Promise<void> {
   await page.getByRole("tab", { name: "Stands", exact: true }).click();
+}
+
+/** Where an element lies once it has come to rest in sight: what loads above it may push it down. */
+export async function restingBox(element: Locator): Promise<{ x: number; y: number; width: number; height: number }> {
+  await element.scrollIntoViewIfNeeded();
+  let before = "";
+  await expect
+    .poll(async () => {
+      const last = before;
+      before = JSON.stringify(await element.boundingBox());
+      return before === last && before !== "null";
+    })
+    .toBe(true);
+  return JSON.parse(before);
 }
 
 /** Where a place of the piece, (s, t) in m, lies on the page, px: on the plan view. */

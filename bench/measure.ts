@@ -18,7 +18,7 @@ export function median(run: () => unknown, budget = 400, fewest = 10): number {
 }
 
 /** Processor time that this process has used so far, ms. */
-export function used(): number {
+function used(): number {
   const { user, system } = process.cpuUsage();
   return (user + system) / 1000;
 }

@@ -4,15 +4,12 @@
  * Needs `npm run build` first.
  */
 
-import { join } from "node:path";
-import { type Browser, chromium } from "playwright";
-import { preview } from "vite";
-import { chromiumFlags, chromiumPath } from "../scripts/chromium.mjs";
+import type { Browser } from "playwright";
 import { demoBeam } from "../src/library";
 import type { PlanDocument, StandId } from "../src/plan";
 import { writeReport } from "./measure";
+import { servePage } from "./servePage";
 
-const root = join(import.meta.dirname, "..");
 const seconds = 6;
 
 /** The key that says not to snap, so that every move gives another reaction. */
@@ -34,11 +31,14 @@ interface Setting {
   readonly width: number;
   readonly height: number;
   readonly ratio: number;
+  /** A worker of the browser computes all the while. */
+  readonly busy?: boolean;
 }
 const settings: readonly Setting[] = [
   { name: "1440 × 900, pixel ratio 1", width: 1440, height: 900, ratio: 1 },
   { name: "1440 × 900, pixel ratio 2", width: 1440, height: 900, ratio: 2 },
   { name: "390 × 844, pixel ratio 2", width: 390, height: 844, ratio: 2 },
+  { name: "1440 × 900, pixel ratio 1, a worker busy", width: 1440, height: 900, ratio: 1, busy: true },
 ];
 
 interface Figures {
@@ -69,6 +69,7 @@ async function measure(browser: Browser, address: string, setting: Setting): Pro
     buffer: Buffer.from(JSON.stringify(plan)),
   });
   await page.waitForTimeout(4000);
+  if (setting.busy === true) await page.evaluate("new Worker('data:text/javascript,for(;;);')");
 
   const camera = await page
     .locator("[data-scale]")
@@ -207,12 +208,10 @@ function quantile(values: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
 }
 
-const server = await preview({ root, logLevel: "warn", preview: { host: "127.0.0.1", port: 4931 } });
-const executablePath = chromiumPath();
-const browser = await chromium.launch({ args: chromiumFlags, ...(executablePath === null ? {} : { executablePath }) });
+const { browser, address } = await servePage();
 const results: Figures[] = [];
 for (const setting of settings) {
-  const figures = await measure(browser, server.resolvedUrls!.local[0]!, setting);
+  const figures = await measure(browser, address, setting);
   results.push(figures);
   const { newReactions, framesPerSecond, median, p95 } = figures;
   console.log(

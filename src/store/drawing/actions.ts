@@ -1,6 +1,6 @@
 /** What can be drawn, as rows of the table of actions: found by their words, without keys of their own. */
 
-import type { Action } from "../commands/actions";
+import type { Action } from "../commands/action";
 import { shown } from "../selectors";
 import { draftingOf } from "./drafting";
 import { type ShapeKind, shapeNatures } from "./shapes";

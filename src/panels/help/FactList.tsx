@@ -5,7 +5,8 @@ import type { QuantityKind } from "../../plan";
 import { reportInView } from "../../store";
 import { Entry, TitleBlock, useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
-import { type About, NumberHelp } from "./NumberHelp";
+import { NumberHelp } from "./NumberHelp";
+import type { About } from "./question";
 
 export interface Fact {
   readonly name: NumberName;

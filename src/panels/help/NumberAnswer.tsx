@@ -9,7 +9,7 @@ import { useFormat } from "../../ui";
 import { useCalm, usePlan } from "../connect";
 import styles from "../panels.module.css";
 import helpStyles from "./help.module.css";
-import type { NumberHelpProps } from "./NumberHelp";
+import type { NumberHelpProps } from "./question";
 
 export default function NumberAnswer({ children, offTab = false, ...question }: NumberHelpProps) {
   const [opened, setOpened] = useState(true);

@@ -191,6 +191,7 @@ function picture(): string {
   const size = [left + 3 * (width + apart) - apart + 30, top + height + 90];
   const heading = `Processor time: ${usual.stands} stands, ${usual.masses} masses, ${usual.outlinePoints} points of the outline, one of them varied. Power: slope over the upper half.`;
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size.join(" ")}" font-family="sans-serif" font-size="12">
+<title>What an answer costs, against stands, masses and points of the outline</title>
 <rect width="100%" height="100%" fill="#fff"/>
 ${text([left, 24], heading, 'fill="#44515f"')}
 ${diagrams.join("\n")}

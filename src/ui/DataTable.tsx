@@ -27,7 +27,7 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
   if (rows.length === 0 && empty !== undefined) return <p className={styles.quiet}>{empty}</p>;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
-    <section className={styles.tableScroll} aria-label={`${caption}: table`} tabIndex={0}>
+    <section data-scrolls="across" aria-label={`${caption}: table`} tabIndex={0}>
       <table className={styles.table}>
         <caption className={styles.hiddenWords}>{caption}</caption>
         <thead>

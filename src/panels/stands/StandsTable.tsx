@@ -45,7 +45,12 @@ export function StandsTableView({ rows, layout, layoutName, selected, tolerance 
     return <p className={styles.quiet}>No stand is placed in {layoutName} yet. Add one from the stands below.</p>;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
-    <section className={standsStyles.tableScroll} aria-label={`Stands of ${layoutName}: table`} tabIndex={0}>
+    <section
+      className={standsStyles.wide}
+      data-scrolls="across"
+      aria-label={`Stands of ${layoutName}: table`}
+      tabIndex={0}
+    >
       <table className={standsStyles.stands}>
         <caption className={styles.hiddenWords}>
           Stands of {layoutName}: where they stand, how high, and what each carries

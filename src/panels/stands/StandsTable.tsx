@@ -44,11 +44,11 @@ export function StandsTableView({ rows, layout, layoutName, selected, tolerance 
   if (rows.length === 0)
     return <p className={styles.quiet}>No stand is placed in {layoutName} yet. Add one from the stands below.</p>;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
     <section
       className={standsStyles.wide}
       data-scrolls="across"
       aria-label={`Stands of ${layoutName}: table`}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
       tabIndex={0}
     >
       <table className={standsStyles.stands}>

@@ -14,7 +14,8 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   // What fails once has failed: a test waits for what it needs, however slow the machine.
-  retries: 0,
+  // An answer that comes just then may push what is pressed along; a test that needed its second try is listed as flaky.
+  retries: 1,
   reporter: [["list"], ["json", { outputFile: "reports/browser.json" }]],
   use: {
     baseURL: `http://127.0.0.1:${port}/`,

@@ -106,10 +106,19 @@ function finger(page: Page): Hand {
     const { x, y, width, height } = (await target.boundingBox())!;
     await Promise.all([send("touchStart", [{ x: x + width / 2, y: y + height / 2 }]), send("touchEnd", [])]);
   };
+  /** A tap that must land: where an answer that comes just then pushes the page along under the finger, it is given again. */
+  const press = async (target: Locator): Promise<void> => {
+    for (let tries = 0; tries < mostTaps; tries += 1) {
+      const landed = target.evaluate(landsOn, tapAnswered);
+      await tap(target);
+      if (await landed) return;
+    }
+    throw new Error(`${mostTaps} taps did not land on ${target}`);
+  };
   return {
     page,
     name: "touch",
-    press: tap,
+    press,
     type: async (field, text) => {
       await tap(field);
       await field.fill(text);
@@ -119,7 +128,7 @@ function finger(page: Page): Hand {
       await tap(list);
       await list.selectOption({ label: word });
     },
-    pick: (row, word) => tap(row.locator("label").filter({ hasText: word })),
+    pick: (row, word) => press(row.locator("label").filter({ hasText: word })),
     moveStand: async (stand, s) => {
       await settled(page);
       const from = await placeOf(page, stand);
@@ -130,6 +139,27 @@ function finger(page: Page): Hand {
       await slide(await onPlan(page, ...from), await onPlan(page, ...to));
     },
   };
+}
+
+/** So often a tap is given that did not land. */
+const mostTaps = 3;
+/** A tap without a click by then was lost, ms. */
+const tapAnswered = 3000;
+
+/** In the page: whether the next click is on an element or on its label. */
+function landsOn(element: Element, patience: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const answer = ({ target }: Event): void => {
+      const hit = target as Element;
+      const label = hit.closest("label");
+      resolve(element.contains(hit) || (label !== null && (label.control === element || label.contains(element))));
+    };
+    addEventListener("click", answer, { capture: true, once: true });
+    setTimeout(() => {
+      removeEventListener("click", answer, { capture: true });
+      resolve(false);
+    }, patience);
+  });
 }
 
 /** So many presses of Tab reach anything; what takes more cannot be reached. */

@@ -13,7 +13,6 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   fullyParallel: true,
   workers: 2,
-  // What fails once has failed: a test waits for what it needs, however slow the machine.
   // An answer that comes just then may push what is pressed along; a test that needed its second try is listed as flaky.
   retries: 1,
   reporter: [["list"], ["json", { outputFile: "reports/browser.json" }]],

@@ -4,6 +4,7 @@ import { MantineProvider } from "@mantine/core";
 import { useEffect, useState } from "react";
 import { Drawings, StandingBar } from "../canvas";
 import {
+  BackgroundContext,
   CommandsDialog,
   DrawingBar,
   LiveRegion,
@@ -94,7 +95,9 @@ function Page({ session }: { readonly session: Session }) {
           <Hints example={session.example} create={() => setDialog("new plan")} />
         </section>
         <MendSearchContext value={session.searches}>
-          <SidePanel />
+          <BackgroundContext value={session.background}>
+            <SidePanel />
+          </BackgroundContext>
         </MendSearchContext>
       </main>
       <LiveRegion />

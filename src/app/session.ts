@@ -2,7 +2,7 @@
 
 import { oncePerFrame } from "../canvas";
 import { reportInPassing, reportOf } from "../checks";
-import type { MendSearch } from "../panels";
+import type { Background, MendSearch } from "../panels";
 import { type PlanDocument, read, write } from "../plan";
 import {
   createAutosave,
@@ -23,6 +23,8 @@ import { type EngineClient, startEngine, startSearches } from "../worker";
 
 export interface Session {
   readonly editor: Editor;
+  /** What the engine's worker is at. */
+  readonly background: Background;
   /** Searches in the background; their worker starts with the first. */
   readonly searches: MendSearch;
   /** The example that is shown at the first visit; null where something was kept from one before. */
@@ -66,7 +68,13 @@ export async function startSession(first: PlanDocument): Promise<Session> {
   const kept = database === null ? null : await lastKept(database);
   const start = kept === null || !kept.ok ? first : kept.document;
 
-  const engine = startEngine(() => refresh());
+  const watching = new Set<() => void>();
+  const engine = startEngine(
+    () => refresh(),
+    () => {
+      for (const listener of watching) listener();
+    },
+  );
   const editor = createEditor({
     document: start,
     report: (plan, inPassing) => {
@@ -109,6 +117,15 @@ export async function startSession(first: PlanDocument): Promise<Session> {
 
   return {
     editor,
+    background: {
+      subscribe: (listener) => {
+        watching.add(listener);
+        return () => void watching.delete(listener);
+      },
+      progress: engine.progress,
+      stop: engine.stop,
+      goOn: engine.goOn,
+    },
     searches: startSearches(),
     example: kept === null ? first : null,
     openBytes,

@@ -21,6 +21,13 @@ export interface Ask {
   readonly standing?: boolean;
 }
 
+/** How far the answers to what was asked last have come. */
+export type Progress =
+  | { readonly status: "done" }
+  | { readonly status: "working"; readonly answered: number; readonly of: number }
+  /** A person has stopped it; what is not known of this plan stays unknown until they go on or change it. */
+  | { readonly status: "stopped" };
+
 export interface EngineClient {
   /** What has been answered so far, for the report; pending with the last answer where nothing has for this plan. */
   readonly answers: Answers;
@@ -28,25 +35,33 @@ export interface EngineClient {
   readonly inPassing: Answers;
   /** Asks for what is not known yet. */
   readonly ask: (ask: Ask) => void;
+  readonly progress: () => Progress;
+  /** Stops the work on the plan that was asked about last, until `goOn` or another plan. */
   readonly stop: () => void;
+  readonly goOn: () => void;
 }
 
 export interface ClientOptions {
   readonly engine: Pick<Remote<Engine>, "answer" | "stop">;
   /** Called after each answer. */
   readonly answered: () => void;
+  /** Called whenever the progress is another. */
+  readonly progressed?: () => void;
 }
 
 /** Starts the worker and its client. */
-export function startEngine(answered: () => void): EngineClient {
+export function startEngine(answered: () => void, progressed: () => void): EngineClient {
   const worker = new Worker(address, { type: "module", name: "engine" });
-  return createClient({ engine: wrap<Engine>(worker), answered });
+  return createClient({ engine: wrap<Engine>(worker), answered, progressed });
 }
 
-export function createClient({ engine, answered }: ClientOptions): EngineClient {
+export function createClient({ engine, answered, progressed = () => {} }: ClientOptions): EngineClient {
   const remembered = createRemembered();
   let running: Ask | null = null;
   let waiting: Ask | null = null;
+  let last: Ask | null = null;
+  let halted: number | null = null;
+  let progress: Progress = { status: "done" };
   let sent: { readonly revision: number; readonly document: PlanDocument } | null = null;
 
   function subjectOf({ document, revision }: Ask): Subject {
@@ -55,11 +70,17 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
     return { kind: "document", revision, document };
   }
 
+  function setProgress(next: Progress): void {
+    progress = next;
+    progressed();
+  }
+
   function next(): void {
     running = null;
-    const ask = waiting;
+    const following = waiting;
     waiting = null;
-    if (ask !== null) start(ask);
+    setProgress({ status: halted === null ? "done" : "stopped" });
+    if (following !== null) start(following);
   }
 
   function start(ask: Ask): void {
@@ -70,8 +91,12 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
 
   async function run(ask: Ask, plan: Plan, questions: readonly Question[]): Promise<void> {
     running = ask;
+    let answeredWholly = 0;
+    setProgress({ status: "working", answered: 0, of: questions.length });
     const reply = proxy(({ question, answer, whole }: Reply) => {
       remembered.keep(plan, question, answer, whole);
+      if (whole) answeredWholly += 1;
+      setProgress({ status: "working", answered: answeredWholly, of: questions.length });
       answered();
     });
     const subject = subjectOf(ask);
@@ -88,6 +113,21 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
       answered();
     }
     next();
+  }
+
+  function ask(asked: Ask): void {
+    last = asked;
+    if (asked.revision === halted) return;
+    halted = null;
+    if (progress.status === "stopped") setProgress({ status: "done" });
+    if (running === null) {
+      start(asked);
+      return;
+    }
+    waiting = asked;
+    // What is under way for the same document goes on, unless a map is to be seen; further questions come after.
+    const more = asked.standing === true && running.standing !== true;
+    if (running.revision !== asked.revision || running.hasty !== asked.hasty || more) void engine.stop();
   }
 
   const answersBy = (find: (plan: Plan, question: Question) => Part<unknown>): Answers => {
@@ -112,19 +152,17 @@ export function createClient({ engine, answered }: ClientOptions): EngineClient 
   return {
     answers: answersBy(remembered.find),
     inPassing: answersBy((_, question) => remembered.last(question)),
-    ask: (ask) => {
-      if (running === null) {
-        start(ask);
-        return;
-      }
-      waiting = ask;
-      // What is under way for the same document goes on, unless a map is to be seen; further questions come after.
-      const more = ask.standing === true && running.standing !== true;
-      if (running.revision !== ask.revision || running.hasty !== ask.hasty || more) void engine.stop();
-    },
+    ask,
+    progress: () => progress,
     stop: () => {
       waiting = null;
+      halted = last?.revision ?? null;
       void engine.stop();
+    },
+    goOn: () => {
+      halted = null;
+      setProgress({ status: "done" });
+      if (last !== null) ask(last);
     },
   };
 }

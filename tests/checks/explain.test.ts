@@ -6,6 +6,8 @@ import {
   entryOf,
   explain,
   floorPart,
+  goodUpTo,
+  known,
   type NumberName,
   numberNames,
   reportOf,
@@ -163,6 +165,22 @@ describe("help on numbers", () => {
     expect(strengths[0]!.value).toBeCloseTo(541822.5, 3);
     expect(strengths[1]!.value).toBeCloseTo(669645, 3);
     expect(strengths).toHaveLength(4);
+  });
+
+  it("tells what the plan still takes as good up to has it", () => {
+    const plan = planWith(() => {});
+    const step = plan.steps[0]!.id;
+    const margins = goodUpTo(plan, step)!;
+    const report = { ...reportOf(plan).steps[0]!, margins: known(margins) };
+    margins.addedLoad.forEach(({ value }, corner) => {
+      const told = explain("weight added at a corner", plan, report, { corner })!;
+      expect(told.value).toBe(value);
+      expect(Number(evaluated(told.text).toPrecision(5))).toBe(Number(told.shown));
+    });
+    for (const { stand, utilisation } of margins.without)
+      expect(explain("% of rating without it", plan, report, { stand })?.value ?? null).toBe(utilisation);
+    expect(margins.addedLoad).toHaveLength(plan.piece.outline.length);
+    expect(margins.without).toHaveLength(2);
   });
 
   it("names formula, source and unit of every number", () => {

@@ -116,6 +116,34 @@ describe("the engine's client", () => {
     expect(hand.asked[2]!.questions).not.toContainEqual(boundsOf);
   });
 
+  test("the progress counts whole answers; what a person stopped is asked again only when they go on or change the plan", async () => {
+    const hand = handEngine();
+    const { client, ask } = clientOn(hand);
+    expect(client.progress()).toEqual({ status: "done" });
+    ask(beam);
+    const of = hand.asked[0]!.questions.length;
+    expect(client.progress()).toEqual({ status: "working", answered: 0, of });
+    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer), whole: false });
+    expect(client.progress()).toEqual({ status: "working", answered: 0, of });
+    hand.asked[0]!.reply({ revision: 0, question: boundsOf, answer: known(answer), whole: true });
+    expect(client.progress()).toEqual({ status: "working", answered: 1, of });
+    client.stop();
+    expect(hand.stops()).toBe(1);
+    await hand.asked[0]!.end();
+    expect(client.progress()).toEqual({ status: "stopped" });
+    ask(beam);
+    expect(hand.asked).toHaveLength(1);
+    client.goOn();
+    expect(hand.asked[1]!.questions).toHaveLength(of - 1);
+    client.stop();
+    await hand.asked[1]!.end();
+    ask(moved(3));
+    expect(hand.asked).toHaveLength(3);
+    expect(client.progress()).toMatchObject({ status: "working" });
+    await hand.asked[2]!.end();
+    expect(client.progress()).toEqual({ status: "done" });
+  });
+
   test("where only layouts have changed since the last, only they are sent", async () => {
     const hand = handEngine();
     const { ask } = clientOn(hand);

@@ -22,6 +22,8 @@ export interface Subject {
   readonly part?: number;
   /** Index of the walkway. */
   readonly walkway?: number;
+  /** Index of the corner of the outline. */
+  readonly corner?: number;
   /** The floor of the step's layout. */
   readonly floor?: FloorReport;
 }

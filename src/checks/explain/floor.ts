@@ -52,6 +52,28 @@ export const marginEntries = {
       return share === null ? null : { value: share * context.weight, text: `${put(share)} * ${put(context.weight)}` };
     },
   },
+  "weight added at a corner": {
+    label: "weight that this corner of the outline still takes",
+    formula: `a weight set on the corner, to twice the resultant of the loads; ${scanned}`,
+    source,
+    unit: "N",
+    of: ({ context, corner = -1 }, put) => {
+      const value = knownValue(context.margins)?.addedLoad[corner]?.value ?? null;
+      return value === null ? null : { value, text: put(value) };
+    },
+  },
+  "% of rating without it": {
+    label: "most that another stand is used, as a share of its rating, without this one",
+    formula:
+      "this stand taken away, all else as planned: the greatest of heaviest × set-down factor / rating of the others",
+    source: "bounds and ratings computed again without it",
+    unit: "1",
+    of: ({ context, stand }, put) => {
+      const lost = knownValue(context.margins)?.without.find((one) => one.stand === stand?.placement.stand);
+      const value = lost?.utilisation ?? null;
+      return value === null ? null : { value, text: put(value) };
+    },
+  },
   "tops off level by": margin("tops off level by", "level", "levelTolerance of all stands, to 50 mm"),
   "off its marks along": margin("off its marks, along the piece", "along", "the piece moved either way, to 1 m"),
   "off its marks across": margin("off its marks, across the piece", "across", "the piece moved either way, to 1 m"),

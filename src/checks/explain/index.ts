@@ -45,13 +45,14 @@ export function explain(
     readonly part?: number;
     readonly edge?: TippingEdge;
     readonly walkway?: number;
+    readonly corner?: number;
   } = {},
 ): Explanation | null {
   const context = contextOf(plan, report);
   if (context === null) return null;
   const entry: Entry = entries[name];
   const stand = context.stands.find(({ placement }) => placement.stand === about.stand);
-  const { part, edge, walkway } = about;
+  const { part, edge, walkway, corner } = about;
   const floor = knownValue(floorPart(plan, context.layout));
   const subject: Subject = {
     context,
@@ -59,6 +60,7 @@ export function explain(
     ...(part === undefined ? {} : { part }),
     ...(edge === undefined ? {} : { edge }),
     ...(walkway === undefined ? {} : { walkway }),
+    ...(corner === undefined ? {} : { corner }),
     ...(floor === null ? {} : { floor }),
   };
   const found = filled(entry, subject);

@@ -6,10 +6,20 @@ import { Disclosure, Entry, Quantity, TitleBlock, useFormat, VerdictShape, verdi
 import { useCalm } from "../connect";
 import { NumberHelp } from "../help/NumberHelp";
 import styles from "../panels.module.css";
+import { Working } from "./Working";
 
 export function GoodUpToPanel() {
   const part = useCalm((state) => reportInView(state).margins);
   return <GoodUpToView part={part} />;
+}
+
+function Heading() {
+  return (
+    <div className={styles.blockHead}>
+      <h2 className={styles.blockTitle}>Good up to</h2>
+      <Working />
+    </div>
+  );
 }
 
 /** The ends of the scans: a value there means at least so much. */
@@ -23,11 +33,16 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
     case "pending":
     case "known": {
       const margins = part.status === "known" ? part.value : part.last;
-      if (margins === null) return <p className={styles.quiet}>Good up to: computing</p>;
+      if (margins === null)
+        return (
+          <div className={styles.mayBePending} data-pending="true">
+            <Heading />
+          </div>
+        );
       const orMore = (key: keyof typeof scanEnd) => (margins[key] >= scanEnd[key] ? "at least " : "");
       return (
         <div data-pending={part.status === "pending"} className={styles.mayBePending}>
-          <h2 className={styles.blockTitle}>Good up to</h2>
+          <Heading />
           <TitleBlock>
             <Entry name="Heavier by">
               <NumberHelp name="heaviest it may prove">
@@ -64,12 +79,23 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
               {margins.without.map(({ stand, verdict, utilisation }) => (
                 <li key={stand}>
                   <VerdictShape verdict={verdict} size={16} /> Without {stand}: {verdictWords[verdict]}
-                  {utilisation === null ? "" : `, at most ${(utilisation * 100).toFixed(0)} % of rating`}
+                  {utilisation !== null && (
+                    <>
+                      , at most{" "}
+                      <NumberHelp name="% of rating without it" stand={stand}>
+                        {(utilisation * 100).toFixed(0)} % of rating
+                      </NumberHelp>
+                    </>
+                  )}
                 </li>
               ))}
-              {margins.addedLoad.map(({ s, t, value }) => (
+              {margins.addedLoad.map(({ s, t, value }, corner) => (
                 <li key={`${s} ${t}`}>
-                  At {format(s, "length")} along, {format(t, "length")} across: {format(value, "force")} more
+                  At {format(s, "length")} along, {format(t, "length")} across:{" "}
+                  <NumberHelp name="weight added at a corner" corner={corner}>
+                    {format(value, "force")}
+                  </NumberHelp>{" "}
+                  more
                 </li>
               ))}
             </ul>

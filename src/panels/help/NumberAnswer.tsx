@@ -46,7 +46,7 @@ export default function NumberAnswer({ children, offTab = false, ...question }: 
   );
 }
 
-function HelpText({ name, stand, part, edge, walkway, step }: Omit<NumberHelpProps, "children" | "offTab">) {
+function HelpText({ name, stand, part, edge, walkway, corner, step }: Omit<NumberHelpProps, "children" | "offTab">) {
   const plan = usePlan();
   const report = useCalm((state) =>
     step === undefined
@@ -60,8 +60,9 @@ function HelpText({ name, stand, part, edge, walkway, step }: Omit<NumberHelpPro
         ...(part === undefined ? {} : { part }),
         ...(edge === undefined ? {} : { edge }),
         ...(walkway === undefined ? {} : { walkway }),
+        ...(corner === undefined ? {} : { corner }),
       }),
-    [name, plan, report, stand, part, edge, walkway],
+    [name, plan, report, stand, part, edge, walkway, corner],
   );
   if (explanation === null)
     return <p className={styles.quiet}>There is no more to tell of this number in this plan, or not yet.</p>;

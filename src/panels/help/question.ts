@@ -10,6 +10,8 @@ export interface About {
   readonly part?: number | undefined;
   readonly edge?: TippingEdge | undefined;
   readonly walkway?: number | undefined;
+  /** A corner of the outline. */
+  readonly corner?: number | undefined;
   /** The step in view where left out. */
   readonly step?: StepId | undefined;
 }

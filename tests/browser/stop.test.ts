@@ -6,7 +6,7 @@ import { openPage } from "./page";
 test("good up to is stopped and goes on", async ({ page }) => {
   await openPage(page);
   const findings = page.getByRole("tabpanel", { name: "Findings" });
-  const value = findings.getByText("Heavier by", { exact: true });
+  const value = findings.getByRole("button", { name: /^× / });
   await expect(findings.getByRole("progressbar", { name: "Answers that have come" })).toBeVisible();
   await findings.getByRole("button", { name: "Stop", exact: true }).click();
   const goOn = findings.getByRole("button", { name: "Go on", exact: true });

@@ -13,6 +13,17 @@ export function GoodUpToPanel() {
   return <GoodUpToView part={part} />;
 }
 
+/** What stands there before the numbers have come, so that they push nothing along. */
+const names = {
+  weight: "Heavier by",
+  level: "Tops off level by",
+  along: "Off its marks, along",
+  across: "Off its marks, across",
+  push: "Pushed by",
+  turned: "Turned end for end",
+} as const;
+const losses = "Without one stand, and weight added at a corner";
+
 function Heading() {
   return (
     <div className={styles.blockHead}>
@@ -37,6 +48,16 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
         return (
           <div className={styles.mayBePending} data-pending="true">
             <Heading />
+            <TitleBlock>
+              {Object.values(names).map((name) => (
+                <Entry key={name} name={name}>
+                  –
+                </Entry>
+              ))}
+            </TitleBlock>
+            <Disclosure summary={losses}>
+              <p className={styles.quiet}>Not known yet.</p>
+            </Disclosure>
           </div>
         );
       const orMore = (key: keyof typeof scanEnd) => (margins[key] >= scanEnd[key] ? "at least " : "");
@@ -44,37 +65,37 @@ export function GoodUpToView({ part }: { readonly part: Part<GoodUpTo> }) {
         <div data-pending={part.status === "pending"} className={styles.mayBePending}>
           <Heading />
           <TitleBlock>
-            <Entry name="Heavier by">
+            <Entry name={names.weight}>
               <NumberHelp name="heaviest it may prove">
                 {orMore("weight")}× {margins.weight.toFixed(2)}
               </NumberHelp>
             </Entry>
-            <Entry name="Tops off level by">
+            <Entry name={names.level}>
               <NumberHelp name="tops off level by">
                 {orMore("level")}±<Quantity kind="length" value={margins.level} />
               </NumberHelp>
             </Entry>
-            <Entry name="Off its marks, along">
+            <Entry name={names.along}>
               <NumberHelp name="off its marks along">
                 {orMore("along")}±<Quantity kind="length" value={margins.along} />
               </NumberHelp>
             </Entry>
-            <Entry name="Off its marks, across">
+            <Entry name={names.across}>
               <NumberHelp name="off its marks across">
                 {orMore("across")}±<Quantity kind="length" value={margins.across} />
               </NumberHelp>
             </Entry>
-            <Entry name="Pushed by">
+            <Entry name={names.push}>
               <NumberHelp name="greatest push">
                 {orMore("push")}
                 {(margins.push * 100).toFixed(0)} % of its weight
               </NumberHelp>
             </Entry>
-            <Entry name="Turned end for end">
+            <Entry name={names.turned}>
               <VerdictShape verdict={margins.turned.verdict} size={16} /> {verdictWords[margins.turned.verdict]}
             </Entry>
           </TitleBlock>
-          <Disclosure summary="Without one stand, and weight added at a corner">
+          <Disclosure summary={losses}>
             <ul className={styles.plainList}>
               {margins.without.map(({ stand, verdict, utilisation }) => (
                 <li key={stand}>

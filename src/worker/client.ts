@@ -25,7 +25,7 @@ export interface Ask {
 export type Progress =
   | { readonly status: "done" }
   | { readonly status: "working"; readonly answered: number; readonly of: number }
-  /** A person has stopped it; what is not known of this plan stays unknown until they go on or change it. */
+  /** A person has stopped it; what is not known of this plan stays unknown until they go on, change it or look at more of it. */
   | { readonly status: "stopped" };
 
 export interface EngineClient {
@@ -36,7 +36,7 @@ export interface EngineClient {
   /** Asks for what is not known yet. */
   readonly ask: (ask: Ask) => void;
   readonly progress: () => Progress;
-  /** Stops the work on the plan that was asked about last, until `goOn` or another plan. */
+  /** Stops the work on what was asked last, until `goOn` or another question. */
   readonly stop: () => void;
   readonly goOn: () => void;
 }
@@ -60,7 +60,7 @@ export function createClient({ engine, answered, progressed = () => {} }: Client
   let running: Ask | null = null;
   let waiting: Ask | null = null;
   let last: Ask | null = null;
-  let halted: number | null = null;
+  let halted: Ask | null = null;
   let progress: Progress = { status: "done" };
   let sent: { readonly revision: number; readonly document: PlanDocument } | null = null;
 
@@ -117,7 +117,7 @@ export function createClient({ engine, answered, progressed = () => {} }: Client
 
   function ask(asked: Ask): void {
     last = asked;
-    if (asked.revision === halted) return;
+    if (halted !== null && sameWish(asked, halted)) return;
     halted = null;
     if (progress.status === "stopped") setProgress({ status: "done" });
     if (running === null) {
@@ -156,7 +156,7 @@ export function createClient({ engine, answered, progressed = () => {} }: Client
     progress: () => progress,
     stop: () => {
       waiting = null;
-      halted = last?.revision ?? null;
+      halted = last;
       void engine.stop();
     },
     goOn: () => {
@@ -165,6 +165,11 @@ export function createClient({ engine, answered, progressed = () => {} }: Client
       if (last !== null) ask(last);
     },
   };
+}
+
+/** Whether two ask for the same of the same plan. */
+function sameWish(a: Ask, b: Ask): boolean {
+  return a.revision === b.revision && a.step === b.step && (a.standing ?? false) === (b.standing ?? false);
 }
 
 /** What to ask of a plan, the step in view first, what takes longest last. */

@@ -137,11 +137,18 @@ describe("the engine's client", () => {
     expect(hand.asked[1]!.questions).toHaveLength(of - 1);
     client.stop();
     await hand.asked[1]!.end();
-    ask(moved(3));
+    const other = moved(3);
+    ask(other);
     expect(hand.asked).toHaveLength(3);
     expect(client.progress()).toMatchObject({ status: "working" });
     await hand.asked[2]!.end();
     expect(client.progress()).toEqual({ status: "done" });
+    client.stop();
+    ask(other);
+    expect(hand.asked).toHaveLength(3);
+    // A map that is asked for after a stop is meant to come.
+    client.ask({ document: other, revision: revisionOf(other), step: stepOne, hasty: false, standing: true });
+    expect(hand.asked).toHaveLength(4);
   });
 
   test("where only layouts have changed since the last, only they are sent", async () => {

@@ -2,6 +2,7 @@
 
 import { Button } from "@mantine/core";
 import { lazy, Suspense, useMemo } from "react";
+import type { NumberName } from "../../checks";
 import { criteriaOf, type LayoutId, type Plan, type StandId } from "../../plan";
 import { layoutInView, reportInView, stepInView, theEditor } from "../../store";
 import {
@@ -56,6 +57,11 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
   const { placement, type, level, band, pending, utilisation, verdict } = row;
   const { stand } = placement;
   const format = useFormat();
+  const asked = (name: NumberName, force: number | null) => (
+    <NumberHelp name={name} stand={stand}>
+      <Quantity kind="force" value={force} />
+    </NumberHelp>
+  );
   return (
     <Section
       title={`Stand ${stand}`}
@@ -96,22 +102,11 @@ export function StandInspectorView({ row, plan, layout }: ViewProps) {
           </NumberHelp>
         </Entry>
         <Entry name="Lightest to heaviest">
-          <NumberHelp name="lightest" stand={stand}>
-            <Quantity kind="force" value={band.least} />
-          </NumberHelp>{" "}
-          to{" "}
-          <NumberHelp name="heaviest" stand={stand}>
-            <Quantity kind="force" value={band.most} />
-          </NumberHelp>
+          {asked("lightest", band.least)} to {asked("heaviest", band.most)}
         </Entry>
         <Entry name="Whatever the floor">
-          <NumberHelp name="lightest, whatever the floor" stand={stand}>
-            <Quantity kind="force" value={band.staticsLeast} />
-          </NumberHelp>{" "}
-          to{" "}
-          <NumberHelp name="heaviest, whatever the floor" stand={stand}>
-            <Quantity kind="force" value={band.staticsMost} />
-          </NumberHelp>
+          {asked("lightest, whatever the floor", band.staticsLeast)} to{" "}
+          {asked("heaviest, whatever the floor", band.staticsMost)}
         </Entry>
         <Entry name="Rated">{band.rating === null ? "not known" : format(band.rating, "force")}</Entry>
         <Entry name="Leg frames">
